@@ -1,0 +1,3 @@
+namespace Ashery.Cards;
+
+internal static class AssemblyMarker;

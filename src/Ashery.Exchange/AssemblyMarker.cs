@@ -1,0 +1,3 @@
+namespace Ashery.Exchange;
+
+internal static class AssemblyMarker;

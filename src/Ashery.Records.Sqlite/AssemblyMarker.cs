@@ -1,0 +1,3 @@
+namespace Ashery.Records.Sqlite;
+
+internal static class AssemblyMarker;

@@ -1,0 +1,3 @@
+namespace Ashery.Records;
+
+internal static class AssemblyMarker;

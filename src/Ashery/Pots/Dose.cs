@@ -1,0 +1,45 @@
+using Ashery.Problems;
+
+namespace Ashery.Pots;
+
+/// <summary>One feed for one pot, with everything that shaped it.</summary>
+public sealed record Dose
+{
+    public required string PotId { get; init; }
+
+    public required string FeedId { get; init; }
+
+    /// <summary>g of feed for one pot, rounded to what can be weighed.</summary>
+    public required double Grams { get; init; }
+
+    /// <summary>g before caps and rounding.</summary>
+    public required double WantedGrams { get; init; }
+
+    /// <summary>Whole or half scoops, where a scoop is set.</summary>
+    public double? Scoops { get; init; }
+
+    /// <summary>When given by the can: g in 10 L of water and litres a pot.</summary>
+    public CanDose? Can { get; init; }
+
+    /// <summary>g N a litre of medium each month, beside the published rates.</summary>
+    public required double NitrogenPerLitreMonth { get; init; }
+
+    public required double NitrogenPerLitreSeason { get; init; }
+
+    /// <summary>Where the season's nitrogen lies against the published low, medium and high rates.</summary>
+    public required string RateBand { get; init; }
+
+    /// <summary>What shaped the dose, in order, in words.</summary>
+    public required IReadOnlyList<string> Reasons { get; init; }
+
+    /// <summary>When smaller than can be weighed: dissolve so much in so much water and give so many mL.</summary>
+    public Predilution? Predilution { get; init; }
+
+    public IReadOnlyList<Problem> Notes { get; init; } = [];
+}
+
+/// <summary>Feeding by the can.</summary>
+public sealed record CanDose(double GramsPer10Litres, double LitresPerPot);
+
+/// <summary>A weighable amount in water, a measured part of which holds the dose.</summary>
+public sealed record Predilution(double Grams, double WaterMillilitres, double MillilitresPerPot);

@@ -1,0 +1,51 @@
+using Ashery.Quantities;
+
+namespace Ashery.Pots;
+
+/// <summary>A pot (or a group of equal pots) with what grows in it.</summary>
+public sealed record Pot
+{
+    public required string Id { get; init; }
+
+    public required string Name { get; init; }
+
+    /// <summary>Crop of the catalogue.</summary>
+    public required string CropId { get; init; }
+
+    /// <summary>Volume of medium; given, or worked out from diameter and height.</summary>
+    public required Volume Volume { get; init; }
+
+    public required MediumKind Medium { get; init; }
+
+    public PlantStage Stage { get; init; } = PlantStage.Mature;
+
+    /// <summary>When planted, where known; the stage may be worked out from it.</summary>
+    public DateOnly? Planted { get; init; }
+
+    public DateOnly? LastRepotted { get; init; }
+
+    /// <summary>How many equal pots this line stands for.</summary>
+    public int Count { get; init; } = 1;
+
+    public string? Place { get; init; }
+}
+
+public enum MediumKind
+{
+    PeatMix,
+    BarkMix,
+    CoirMix,
+    LoamMix,
+    Mineral,
+}
+
+/// <summary>Stage of the plant, which sets the fraction of the full rate.</summary>
+public enum PlantStage
+{
+    Seedling,
+    Liner,
+    Young,
+    Mature,
+    RootBound,
+    Dormant,
+}
