@@ -1,0 +1,42 @@
+using Ashery.Cautions;
+
+namespace Ashery.Crops;
+
+/// <summary>The crops the library ships, in order of id.</summary>
+public sealed class CropCatalogue
+{
+    private static readonly Lazy<CropCatalogue> Shipped = new(
+        static () => new(ReferenceFile.Read("data/crops/crops.json", CropJson.Default.CropRowArray).Select(static row => row.ToCrop())));
+
+    private readonly Dictionary<string, Crop> byId;
+
+    public CropCatalogue(IEnumerable<Crop> crops)
+    {
+        All = [.. crops];
+        byId = All.ToDictionary(static crop => crop.Id, StringComparer.OrdinalIgnoreCase);
+    }
+
+    /// <summary>The catalogue of <c>data/crops</c>, read at first use.</summary>
+    public static CropCatalogue Default => Shipped.Value;
+
+    public IReadOnlyList<Crop> All { get; }
+
+    /// <summary>The crop of this id, or null.</summary>
+    public Crop? Find(string id) => byId.GetValueOrDefault(id);
+
+    /// <summary>Ids a misspelt one may have meant, nearest first, at most three.</summary>
+    public IReadOnlyList<string> Suggest(string id)
+    {
+        var near = new List<(int Rank, string Id)>();
+        foreach (var crop in All)
+        {
+            var rank = Nearness.Rank(id, crop.Id, crop.Name);
+            if (rank <= Nearness.Far)
+            {
+                near.Add((rank, crop.Id));
+            }
+        }
+
+        return [.. near.OrderBy(static n => n.Rank).ThenBy(static n => n.Id, StringComparer.Ordinal).Take(3).Select(static n => n.Id)];
+    }
+}
