@@ -1,0 +1,11 @@
+namespace Ashery.Blending;
+
+/// <summary>The best blends of given columns, proved best.</summary>
+public static class BlendSearch
+{
+    /// <summary>
+    /// The best blends: error, cost a kg of nutrient (unknown last), number of columns, names. A set of columns counts
+    /// when its best amounts (error, then cost, then mass, then names) are all positive.
+    /// </summary>
+    public static BlendAnswer Find(BlendRequest request) => PlainEnumeration.Find(request);
+}
