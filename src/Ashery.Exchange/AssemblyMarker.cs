@@ -1,3 +1,0 @@
-namespace Ashery.Exchange;
-
-internal static class AssemblyMarker;
