@@ -1,3 +1,0 @@
-namespace Ashery.Records.Sqlite;
-
-internal static class AssemblyMarker;

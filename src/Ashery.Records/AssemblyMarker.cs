@@ -1,3 +1,0 @@
-namespace Ashery.Records;
-
-internal static class AssemblyMarker;

@@ -1,0 +1,75 @@
+using Ashery.Climate;
+using Ashery.Gardens;
+using Ashery.Records.Rows;
+
+namespace Ashery.Records.Mapping;
+
+/// <summary>A garden as rows and back. Lists keep their order; a dictionary or set has none to keep.</summary>
+public static class GardenMapping
+{
+    public static StateRow ToRows(Garden garden, long number, DateTimeOffset at, string what)
+    {
+        var row = new StateRow
+        {
+            Number = number,
+            SavedAtTicks = at.UtcTicks,
+            What = what,
+            Name = garden.Name,
+            IsDemo = garden.IsDemo,
+            PlaceName = garden.Place.Name,
+            Latitude = garden.Place.Latitude,
+            HasNormals = garden.Place.Normals is not null,
+            Currency = garden.Settings.Currency,
+            UsUnits = garden.Settings.UsUnits,
+            ScaleStep = garden.Settings.ScaleStep,
+            DefaultScoop = garden.Settings.Scoop,
+        };
+        row.Normals.AddRange((garden.Place.Normals ?? []).Select((n, i) => new NormalRow
+        {
+            Position = i, MeanMax = n.MeanMax, MeanMin = n.MeanMin, RainMm = n.RainMm,
+        }));
+        row.Seasons.AddRange(garden.Place.Seasons.Select((s, i) => new SeasonRow
+        {
+            Position = i,
+            Kind = s.Kind.ToString(),
+            FromMonth = s.From.Month,
+            FromDay = s.From.Day,
+            ToMonth = s.To.Month,
+            ToDay = s.To.Day,
+        }));
+        row.Bags.AddRange(garden.Shelf.Select(BagMapping.ToRow));
+        row.Scoops.AddRange(garden.Scoops.Select(PotMapping.ToRow));
+        row.Pots.AddRange(garden.Pots.Select(PotMapping.ToRow));
+        row.Feeds.AddRange(garden.Feeds.Select(PotMapping.ToRow));
+        row.RuleChanges.AddRange(garden.RuleChanges.Select(r => new RuleChangeRow { RuleId = r.Key, Setting = r.Value }));
+        return row;
+    }
+
+    public static Garden FromRows(StateRow row) => new()
+    {
+        Name = row.Name,
+        IsDemo = row.IsDemo,
+        Place = new Place
+        {
+            Name = row.PlaceName,
+            Latitude = row.Latitude,
+            Normals = row.HasNormals
+                ? [.. row.Normals.OrderBy(n => n.Position).Select(n => new MonthlyNormal(n.MeanMax, n.MeanMin, n.RainMm))]
+                : null,
+            Seasons = [.. row.Seasons.OrderBy(s => s.Position).Select(s => new Season(
+                Enum.Parse<SeasonKind>(s.Kind), new MonthDay(s.FromMonth, s.FromDay), new MonthDay(s.ToMonth, s.ToDay)))],
+        },
+        Shelf = [.. row.Bags.OrderBy(b => b.Position).Select(BagMapping.FromRow)],
+        Scoops = [.. row.Scoops.OrderBy(s => s.Position).Select(PotMapping.FromRow)],
+        Pots = [.. row.Pots.OrderBy(p => p.Position).Select(PotMapping.FromRow)],
+        Feeds = [.. row.Feeds.OrderBy(f => f.Position).Select(PotMapping.FromRow)],
+        RuleChanges = row.RuleChanges.ToDictionary(r => r.RuleId, r => r.Setting),
+        Settings = new GardenSettings
+        {
+            Currency = row.Currency,
+            UsUnits = row.UsUnits,
+            ScaleStep = row.ScaleStep,
+            Scoop = row.DefaultScoop,
+        },
+    };
+}

@@ -1,0 +1,67 @@
+using Ashery.Records.Rows;
+using Microsoft.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore.Metadata.Builders;
+
+namespace Ashery.Records.Model;
+
+/// <summary>The tables of the garden. A provider's project brings the connection and the migrations.</summary>
+public sealed class GardenDb(DbContextOptions<GardenDb> options) : DbContext(options)
+{
+    public DbSet<StateRow> States => Set<StateRow>();
+
+    protected override void OnModelCreating(ModelBuilder modelBuilder)
+    {
+        var state = modelBuilder.Entity<StateRow>();
+        state.ToTable("garden_state").HasKey(s => s.Number);
+        state.Property(s => s.Number).ValueGeneratedNever();
+        state.HasMany(s => s.Normals).WithOne().HasForeignKey(r => r.State);
+        state.HasMany(s => s.Seasons).WithOne().HasForeignKey(r => r.State);
+        state.HasMany(s => s.Bags).WithOne().HasForeignKey(r => r.State);
+        state.HasMany(s => s.Scoops).WithOne().HasForeignKey(r => r.State);
+        state.HasMany(s => s.Pots).WithOne().HasForeignKey(r => r.State);
+        state.HasMany(s => s.Feeds).WithOne().HasForeignKey(r => r.State);
+        state.HasMany(s => s.RuleChanges).WithOne().HasForeignKey(r => r.State);
+
+        modelBuilder.Entity<NormalRow>().ToTable("climate_normal").HasKey(r => new { r.State, r.Position });
+        modelBuilder.Entity<SeasonRow>().ToTable("season").HasKey(r => new { r.State, r.Position });
+        modelBuilder.Entity<RuleChangeRow>().ToTable("rule_change").HasKey(r => new { r.State, r.RuleId });
+        modelBuilder.Entity<PotRow>().ToTable("pot").HasKey(r => new { r.State, r.Position });
+        Bags(modelBuilder);
+        Scoops(modelBuilder);
+        Feeds(modelBuilder);
+    }
+
+    private static void Bags(ModelBuilder model)
+    {
+        var bag = model.Entity<BagRow>();
+        bag.ToTable("bag").HasKey(r => new { r.State, r.Position });
+        bag.HasMany(r => r.Contents).WithOne().HasForeignKey(r => new { r.State, r.Bag });
+        bag.HasMany(r => r.Spreads).WithOne().HasForeignKey(r => new { r.State, r.Bag });
+        bag.HasMany(r => r.Figures).WithOne().HasForeignKey(r => new { r.State, r.Bag });
+        bag.HasMany(r => r.Solubility).WithOne().HasForeignKey(r => new { r.State, r.Bag });
+        bag.HasMany(r => r.Words).WithOne().HasForeignKey(r => new { r.State, r.Bag });
+        model.Entity<BagContentRow>().ToTable("bag_content").HasKey(r => new { r.State, r.Bag, r.OfPure, r.Nutrient });
+        model.Entity<BagSpreadRow>().ToTable("bag_spread").HasKey(r => new { r.State, r.Bag, r.Nutrient });
+        model.Entity<BagFigureRow>().ToTable("bag_figure").HasKey(r => new { r.State, r.Bag, r.Which });
+        model.Entity<BagSolubilityRow>().ToTable("bag_solubility").HasKey(r => new { r.State, r.Bag, r.Position });
+        model.Entity<BagWordRow>().ToTable("bag_word").HasKey(r => new { r.State, r.Bag, r.List, r.Position });
+    }
+
+    private static void Scoops(ModelBuilder model)
+    {
+        EntityTypeBuilder<ScoopRow> scoop = model.Entity<ScoopRow>();
+        scoop.ToTable("scoop").HasKey(r => new { r.State, r.Position });
+        scoop.HasMany(r => r.Calibrations).WithOne().HasForeignKey(r => new { r.State, r.Scoop });
+        model.Entity<CalibrationRow>().ToTable("scoop_calibration").HasKey(r => new { r.State, r.Scoop, r.MaterialId });
+    }
+
+    private static void Feeds(ModelBuilder model)
+    {
+        var feed = model.Entity<FeedRow>();
+        feed.ToTable("feed").HasKey(r => new { r.State, r.Position });
+        feed.HasMany(r => r.Parts).WithOne().HasForeignKey(r => new { r.State, r.Feed });
+        feed.HasMany(r => r.Contents).WithOne().HasForeignKey(r => new { r.State, r.Feed });
+        model.Entity<FeedPartRow>().ToTable("feed_part").HasKey(r => new { r.State, r.Feed, r.MaterialId });
+        model.Entity<FeedContentRow>().ToTable("feed_content").HasKey(r => new { r.State, r.Feed, r.Nutrient });
+    }
+}
