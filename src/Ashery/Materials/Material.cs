@@ -34,6 +34,15 @@ public sealed record Material
     /// <summary>What the pure substance holds, label basis: no honest label says more.</summary>
     public LabelAnalysis? Pure { get; init; }
 
+    /// <summary>False for rocks, double salts and solutions, which may honestly hold more of an element than the ideal formula.</summary>
+    public bool PureIsLimit { get; init; } = true;
+
+    /// <summary>Chemical Abstracts registry number of the pure substance (from memory).</summary>
+    public string? Cas { get; init; }
+
+    /// <summary>Id of the purer grade of the same salt: a label typed above the trade grade means that one.</summary>
+    public string? TechnicalGrade { get; init; }
+
     public NitrogenForms Nitrogen { get; init; }
 
     /// <summary>Loose poured bulk density of a solid (g/mL).</summary>
@@ -63,6 +72,9 @@ public sealed record Material
     public double Moisture { get; init; }
 
     public IReadOnlySet<Hazard> Hazards { get; init; } = new HashSet<Hazard>();
+
+    /// <summary>The hazards in the reference's own sentences.</summary>
+    public IReadOnlyList<string> HazardWords { get; init; } = [];
 
     /// <summary>Group of the dry compatibility chart.</summary>
     public required string CompatibilityGroup { get; init; }

@@ -8,6 +8,12 @@ namespace Ashery.Sources;
 /// <param name="Where">Publisher, journal or address.</param>
 public sealed record Source(string Id, string Author, int? Year, string Title, string Where)
 {
+    /// <summary>True when its text, or a part of it, was read for this project.</summary>
+    public bool LookedUp { get; init; }
+
+    /// <summary>What to know before relying on it.</summary>
+    public string? Note { get; init; }
+
     /// <summary>One line for the foot of a page or card.</summary>
     public string Citation => Year is { } year
         ? FormattableString.Invariant($"{Author} ({year}). {Title}. {Where}")

@@ -1,0 +1,106 @@
+using System.Text.Json;
+using Ashery.Sources;
+
+namespace Ashery.Materials;
+
+/// <summary>One published figure of a material's data sheet.</summary>
+/// <param name="Property">What it is: <c>label.N</c>, <c>saltIndex</c>, <c>solubility 20 °C</c>.</param>
+/// <param name="Unit">Its unit.</param>
+/// <param name="Min">Lowest, where a range is known.</param>
+/// <param name="Typical">The figure itself; null where only a range is printed.</param>
+/// <param name="Max">Highest, where a range is known.</param>
+/// <param name="SourceId">Publication of the figure itself.</param>
+/// <param name="Provenance">Seen, computed or from memory.</param>
+/// <param name="Note">What differs elsewhere.</param>
+/// <param name="Chosen">False for a figure that is kept beside the one in use.</param>
+public sealed record MaterialFigure(
+    string Property,
+    string Unit,
+    double? Min,
+    double? Typical,
+    double? Max,
+    string SourceId,
+    Provenance Provenance,
+    string? Note,
+    bool Chosen);
+
+/// <summary>Reads all figures of a catalogue row.</summary>
+internal static class MaterialFigures
+{
+    private static readonly (string Key, string Unit)[] Lists =
+    [
+        ("bulkDensity", "g/mL, loose"),
+        ("saltIndex", "by weight, sodium nitrate = 100"),
+        ("limeEquivalent", "kg CaCO3 a kg, positive acidifies"),
+        ("criticalHumidity", "% relative humidity, 30 °C"),
+    ];
+
+    public static IReadOnlyList<MaterialFigure> Read(JsonElement row)
+    {
+        var figures = new List<MaterialFigure>();
+        Table(row, "label", "% by weight", figures);
+        Table(row, "nitrogen", "% N by weight", figures);
+        foreach (var (key, unit) in Lists)
+        {
+            if (row.TryGetProperty(key, out var list))
+            {
+                var chosen = true;
+                foreach (var item in list.EnumerateArray())
+                {
+                    figures.Add(One(key, unit, item, chosen));
+                    chosen = false;
+                }
+            }
+        }
+
+        Single(row, "liquidDensity", "g/mL, 20 °C", figures);
+        Single(row, "carbonToNitrogen", "by weight", figures);
+        Single(row, "moisture", "mass fraction as sold", figures);
+        Solubility(row, figures);
+        return figures;
+    }
+
+    private static void Table(JsonElement row, string key, string unit, List<MaterialFigure> figures)
+    {
+        if (row.TryGetProperty(key, out var table))
+        {
+            foreach (var item in table.EnumerateObject())
+            {
+                figures.Add(One($"{key}.{item.Name}", unit, item.Value, chosen: true));
+            }
+        }
+    }
+
+    private static void Single(JsonElement row, string key, string unit, List<MaterialFigure> figures)
+    {
+        if (row.TryGetProperty(key, out var item))
+        {
+            figures.Add(One(key, unit, item, chosen: true));
+        }
+    }
+
+    private static void Solubility(JsonElement row, List<MaterialFigure> figures)
+    {
+        if (!row.TryGetProperty("solubility", out var list))
+        {
+            return;
+        }
+
+        var chosen = true;
+        foreach (var item in list.EnumerateArray())
+        {
+            var species = item.GetProperty("species").GetString();
+            foreach (var point in item.GetProperty("at").EnumerateObject())
+            {
+                figures.Add(new MaterialFigure($"solubility {point.Name} °C", $"g {species} per 1000 g water", null, point.Value.GetDouble(), null,
+                    MaterialRow.Text(item, "source")!, MaterialRow.How(item), MaterialRow.Text(item, "note"), chosen));
+            }
+
+            chosen = false;
+        }
+    }
+
+    private static MaterialFigure One(string property, string unit, JsonElement item, bool chosen) => new(
+        property, unit, MaterialRow.Number(item, "min"), MaterialRow.Number(item, "typical") ?? MaterialRow.Number(item, "value"),
+        MaterialRow.Number(item, "max"), MaterialRow.Text(item, "source")!, MaterialRow.How(item), MaterialRow.Text(item, "note"), chosen);
+}
