@@ -1,3 +1,0 @@
-namespace Ashery.Cards;
-
-internal static class AssemblyMarker;

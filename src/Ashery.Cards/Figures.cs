@@ -1,0 +1,40 @@
+using System.Globalization;
+
+namespace Ashery.Cards;
+
+/// <summary>Numbers as a card prints them: invariant, with as many digits as the figure deserves.</summary>
+internal static class Figures
+{
+    public static string Number(double value, int decimals) => Clean(value, decimals).ToString("F" + decimals.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
+
+    /// <summary>At most so many decimals, without trailing zeros.</summary>
+    public static string Short(double value, int decimals = 2) =>
+        Clean(value, decimals).ToString("0." + new string('#', decimals), CultureInfo.InvariantCulture);
+
+    /// <summary>A mass fraction as percent.</summary>
+    public static string Percent(double fraction, int decimals = 1) => Short(fraction * 100, decimals) + " %";
+
+    /// <summary>A mass in g, or in kg from 1 kg on.</summary>
+    public static string Grams(double grams) => grams switch
+    {
+        >= 10_000 => Short(grams / 1000, 1) + " kg",
+        >= 1000 => Short(grams / 1000, 2) + " kg",
+        >= 100 => Short(grams, 0) + " g",
+        >= 10 => Short(grams, 1) + " g",
+        >= 1 => Short(grams, 2) + " g",
+        _ => Short(grams, 3) + " g",
+    };
+
+    /// <summary>A grade as it is spoken: 12.8-3.8-18.1.</summary>
+    public static string Grade(double n, double p2O5, double k2O, int decimals = 1) =>
+        $"{Short(n * 100, decimals)}-{Short(p2O5 * 100, decimals)}-{Short(k2O * 100, decimals)}";
+
+    /// <summary>8 March, and 8 March 2027 when the year matters.</summary>
+    public static string Day(DateOnly date, bool year = false) => date.ToString(year ? "d MMMM yyyy" : "d MMMM", CultureInfo.InvariantCulture);
+
+    private static double Clean(double value, int decimals)
+    {
+        var rounded = Math.Round(value, decimals, MidpointRounding.AwayFromZero);
+        return rounded == 0 ? 0 : rounded;
+    }
+}
