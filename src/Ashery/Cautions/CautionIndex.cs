@@ -8,7 +8,7 @@ namespace Ashery.Cautions;
 public sealed class CautionIndex
 {
     private static readonly Lazy<CautionIndex> Shipped = new(
-        static () => new(ReferenceFile.Read("data/cautions/cautions.json", CautionJson.Default.CautionRowArray)));
+        static () => new(EmbeddedData.Read("data/cautions/cautions.json", CautionJson.Default.CautionRowArray)));
 
     private readonly CautionRow[] rows;
     private readonly Dictionary<string, Caution> byId;

@@ -1,4 +1,5 @@
-using Ashery.Cautions;
+using Ashery.Materials;
+using Ashery.Sources;
 
 namespace Ashery.Crops;
 
@@ -6,7 +7,7 @@ namespace Ashery.Crops;
 public sealed class CropCatalogue
 {
     private static readonly Lazy<CropCatalogue> Shipped = new(
-        static () => new(ReferenceFile.Read("data/crops/crops.json", CropJson.Default.CropRowArray).Select(static row => row.ToCrop())));
+        static () => new(EmbeddedData.Read("data/crops/crops.json", CropJson.Default.CropRowArray).Select(static row => row.ToCrop())));
 
     private readonly Dictionary<string, Crop> byId;
 
@@ -24,19 +25,7 @@ public sealed class CropCatalogue
     /// <summary>The crop of this id, or null.</summary>
     public Crop? Find(string id) => byId.GetValueOrDefault(id);
 
-    /// <summary>Ids a misspelt one may have meant, nearest first, at most three.</summary>
-    public IReadOnlyList<string> Suggest(string id)
-    {
-        var near = new List<(int Rank, string Id)>();
-        foreach (var crop in All)
-        {
-            var rank = Nearness.Rank(id, crop.Id, crop.Name);
-            if (rank <= Nearness.Far)
-            {
-                near.Add((rank, crop.Id));
-            }
-        }
-
-        return [.. near.OrderBy(static n => n.Rank).ThenBy(static n => n.Id, StringComparer.Ordinal).Take(3).Select(static n => n.Id)];
-    }
+    /// <summary>Ids a misspelt one may have meant, nearest first.</summary>
+    public IReadOnlyList<string> Suggest(string id, int count = 3) =>
+        NearestName.Find(id, All.SelectMany(static crop => new[] { (crop.Id, crop.Id), (crop.Id, crop.Name) }), count);
 }

@@ -1,4 +1,4 @@
-using Ashery.Cautions;
+using Ashery.Sources;
 
 namespace Ashery.Crops;
 
@@ -6,7 +6,7 @@ namespace Ashery.Crops;
 public sealed class FeederRates
 {
     private static readonly Lazy<FeederRates> Shipped = new(
-        static () => new(ReferenceFile.Read("data/crops/feeder-classes.json", CropJson.Default.FeederClassRowArray)));
+        static () => new(EmbeddedData.Read("data/crops/feeder-classes.json", CropJson.Default.FeederClassRowArray)));
 
     private readonly Dictionary<FeederClass, (SourcedRange Season, SourcedRange Liquid)> rates;
 

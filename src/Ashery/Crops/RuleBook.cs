@@ -1,6 +1,6 @@
 using System.Globalization;
-using Ashery.Cautions;
 using Ashery.Problems;
+using Ashery.Sources;
 
 namespace Ashery.Crops;
 
@@ -10,7 +10,7 @@ public sealed class RuleBook
     private static readonly string[] Files = ["seasons", "intervals", "gates", "caps", "doses", "ways"];
 
     private static readonly Lazy<RuleBook> Shipped = new(
-        static () => new(Files.SelectMany(static file => ReferenceFile.Read($"data/rules/{file}.json", RuleJson.Default.GrowingRuleRowArray)).Select(static row => row.ToRule())));
+        static () => new(Files.SelectMany(static file => EmbeddedData.Read($"data/rules/{file}.json", RuleJson.Default.GrowingRuleRowArray)).Select(static row => row.ToRule())));
 
     private readonly Dictionary<string, GrowingRule> byId;
 
