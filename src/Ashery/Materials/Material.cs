@@ -29,7 +29,7 @@ public sealed record Material
     public required LabelAnalysis Label { get; init; }
 
     /// <summary>Lowest, typical and highest analysis on the market, label basis; only where the spread is known.</summary>
-    public IReadOnlyDictionary<Nutrient, Spread> LabelSpread { get; init; } = new Dictionary<Nutrient, Spread>();
+    public IReadOnlyDictionary<Nutrient, Spread> LabelSpread { get; init; } = NutrientSpreads.None;
 
     /// <summary>What the pure substance holds, label basis: no honest label says more.</summary>
     public LabelAnalysis? Pure { get; init; }
@@ -71,7 +71,7 @@ public sealed record Material
     /// <summary>Mass fraction of water as sold, for moist composts and the like.</summary>
     public double Moisture { get; init; }
 
-    public IReadOnlySet<Hazard> Hazards { get; init; } = new HashSet<Hazard>();
+    public IReadOnlySet<Hazard> Hazards { get; init; } = HazardSet.None;
 
     /// <summary>The hazards in the reference's own sentences.</summary>
     public IReadOnlyList<string> HazardWords { get; init; } = [];

@@ -7,45 +7,37 @@ namespace Ashery.Materials;
 public sealed class MaterialCatalogue
 {
     private static readonly string[] Files = ["straights", "secondary", "trace", "acids", "organic"];
-    private static readonly Lazy<MaterialCatalogue> Shared = new(static () => new MaterialCatalogue(Rows()));
+    private static readonly Lazy<MaterialCatalogue> Shared = new(static () => new MaterialCatalogue());
 
-    private readonly Dictionary<string, JsonElement> rows;
-    private readonly Dictionary<string, Material> read = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, Row> rows = new(StringComparer.Ordinal);
     private readonly Lock reading = new();
-    private readonly Lazy<IReadOnlyList<Material>> all;
+    private int filesRead;
+    private Material[]? all;
 
-    private MaterialCatalogue(Dictionary<string, JsonElement> rows)
+    private MaterialCatalogue()
     {
-        this.rows = rows;
-        all = new(() => this.rows.Keys.Select(id => Find(id)!).ToArray());
     }
 
     public static MaterialCatalogue Default => Shared.Value;
 
     /// <summary>Every material, in the order of the data files.</summary>
-    public IReadOnlyList<Material> All => all.Value;
-
-    /// <summary>The ids, without reading the rows.</summary>
-    public IReadOnlyCollection<string> Ids => rows.Keys;
-
-    /// <summary>The material with this id; null when there is none.</summary>
-    public Material? Find(string id)
+    public IReadOnlyList<Material> All
     {
-        if (!rows.TryGetValue(id, out var row))
+        get
         {
-            return null;
-        }
-
-        lock (reading)
-        {
-            if (!read.TryGetValue(id, out var material))
+            lock (reading)
             {
-                read.Add(id, material = MaterialRow.Read(row));
-            }
+                while (ReadNextFile())
+                {
+                }
 
-            return material;
+                return all ??= [.. rows.Values.Select(static row => row.Material)];
+            }
         }
     }
+
+    /// <summary>The material with this id; null when there is none.</summary>
+    public Material? Find(string id) => Locate(id)?.Material;
 
     /// <summary>The ids most like what was typed, nearest first; empty when nothing is near.</summary>
     public IReadOnlyList<string> Suggest(string id, int count = 3) => NearestName.Find(
@@ -54,22 +46,53 @@ public sealed class MaterialCatalogue
         count);
 
     /// <summary>Every published figure of a material with its source, chosen or not, for its data sheet.</summary>
-    public IReadOnlyList<MaterialFigure> FiguresOf(string id) =>
-        rows.TryGetValue(id, out var row) ? MaterialFigures.Read(row) : [];
+    public IReadOnlyList<MaterialFigure> FiguresOf(string id) => Locate(id) is { } row ? MaterialFigures.Read(row.Json) : [];
 
-    private static Dictionary<string, JsonElement> Rows()
+    // Files are read one by one until the id turns up: most mixes need only the first.
+    private Row? Locate(string id)
     {
-        var found = new Dictionary<string, JsonElement>(StringComparer.Ordinal);
-        foreach (var file in Files)
+        lock (reading)
         {
-            // Never disposed: the elements live as long as the catalogue.
-            var document = JsonDocument.Parse(EmbeddedData.Read($"data/materials/{file}.json"));
-            foreach (var row in document.RootElement.GetProperty("materials").EnumerateArray())
+            while (true)
             {
-                found.Add(row.GetProperty("id").GetString()!, row);
+                if (rows.TryGetValue(id, out var row))
+                {
+                    return row;
+                }
+
+                if (!ReadNextFile())
+                {
+                    return null;
+                }
             }
         }
+    }
 
-        return found;
+    private bool ReadNextFile()
+    {
+        if (filesRead == Files.Length)
+        {
+            return false;
+        }
+
+        // Never disposed: the elements live as long as the catalogue.
+        var document = JsonDocument.Parse(EmbeddedData.Read($"data/materials/{Files[filesRead++]}.json"));
+        foreach (var json in document.RootElement.GetProperty("materials").EnumerateArray())
+        {
+            rows.Add(json.GetProperty("id").GetString()!, new Row(json));
+        }
+
+        return true;
+    }
+
+    /// <summary>A row as written, and as a material once someone asks.</summary>
+    private sealed class Row(JsonElement json)
+    {
+        private Material? material;
+
+        public JsonElement Json => json;
+
+        // Two threads may read it at once; both get equal values and the first one written stays.
+        public Material Material => material ?? Interlocked.CompareExchange(ref material, MaterialRow.Read(json), null) ?? material;
     }
 }

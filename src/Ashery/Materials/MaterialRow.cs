@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text.Json;
 using Ashery.Nutrients;
 using Ashery.Quantities;
@@ -42,7 +43,7 @@ internal static class MaterialRow
             OsmolesPerKg = dissolves || Flag(row, "osmotic") ? Osmotic(row, molarMass, label, pure, nitrogen, ions) : null,
             CarbonToNitrogen = row.TryGetProperty("carbonToNitrogen", out var cn) ? Number(cn, "typical") : null,
             Moisture = row.TryGetProperty("moisture", out var m) ? Number(m, "typical") ?? 0 : 0,
-            Hazards = Texts(row, "hazards").Select(MaterialWords.Hazard).ToHashSet(),
+            Hazards = Hazards(row),
             HazardWords = Texts(row, "hazardWords"),
             CompatibilityGroup = Text(row, "group")!,
             Ions = ions,
@@ -62,14 +63,39 @@ internal static class MaterialRow
 
     private static bool Flag(JsonElement row, string key) => row.TryGetProperty(key, out var value) && value.GetBoolean();
 
-    private static string[] Texts(JsonElement row, string key) =>
-        row.TryGetProperty(key, out var list) ? [.. list.EnumerateArray().Select(static t => t.GetString()!)] : [];
+    // Plain loops in this file: LINQ over JsonElement, a value type, would be compiled anew in every process.
+    private static string[] Texts(JsonElement row, string key)
+    {
+        if (!row.TryGetProperty(key, out var list))
+        {
+            return [];
+        }
+
+        var texts = new string[list.GetArrayLength()];
+        for (var i = 0; i < texts.Length; i++)
+        {
+            texts[i] = list[i].GetString()!;
+        }
+
+        return texts;
+    }
+
+    private static HazardSet Hazards(JsonElement row)
+    {
+        var hazards = HazardSet.None;
+        foreach (var word in Texts(row, "hazards"))
+        {
+            hazards = hazards.With(MaterialWords.Hazard(word));
+        }
+
+        return hazards;
+    }
 
     // The analysis in use is the typical column. Its source is that of the row's first nutrient, and its provenance the weakest of all.
-    private static LabelAnalysis Label(JsonElement row, out Dictionary<Nutrient, Spread> spread, out Provenance weakest, out string source)
+    private static LabelAnalysis Label(JsonElement row, out NutrientSpreads spread, out Provenance weakest, out string source)
     {
         var fractions = new double[Analysis.Count];
-        spread = [];
+        spread = new NutrientSpreads();
         weakest = Sources.Provenance.Seen;
         source = "stoich";
         foreach (var item in row.GetProperty("label").EnumerateObject())
@@ -80,7 +106,7 @@ internal static class MaterialRow
             var (min, max) = (Number(item.Value, "min"), Number(item.Value, "max"));
             if (min is not null && max is not null)
             {
-                spread[nutrient] = new Spread(min.Value / 100, typical / 100, max.Value / 100);
+                spread.Set(nutrient, new Spread(min.Value / 100, typical / 100, max.Value / 100));
             }
 
             if (spread.Count <= 1 && source == "stoich")
@@ -144,8 +170,9 @@ internal static class MaterialRow
         var first = list[0];
         var value = Number(first, "value")!.Value;
         var note = Text(first, "note");
-        foreach (var other in list.EnumerateArray().Skip(1))
+        for (var i = 1; i < list.GetArrayLength(); i++)
         {
+            var other = list[i];
             if (Number(other, "value") is { } differs && Math.Abs(differs - value) > 1e-9)
             {
                 var also = FormattableString.Invariant($"{differs} in {Text(other, "source")}");
@@ -184,7 +211,12 @@ internal static class MaterialRow
             return Osmoles.FromLabel(label, nitrogen, ions);
         }
 
-        var particles = parts.EnumerateObject().Sum(static part => part.Value.GetDouble());
+        var particles = 0.0;
+        foreach (var part in parts.EnumerateObject())
+        {
+            particles += part.Value.GetDouble();
+        }
+
         return Osmoles.PerKg(particles, molarMass.Value, pure is null ? 1 : Purity.Of(label, pure));
     }
 
@@ -198,14 +230,17 @@ internal static class MaterialRow
         var first = list[0];
         var species = Text(first, "species")!;
         var form = species == "as sold" || formula is null ? 1 : Hydrate.FormInProduct(species, formula);
-        return
-        [
-            .. first.GetProperty("at").EnumerateObject()
-                .Select(point => (Celsius: double.Parse(point.Name, System.Globalization.CultureInfo.InvariantCulture),
-                    Grams: Hydrate.Convert(point.Value.GetDouble(), form)))
-                .Where(static point => point.Grams is not null)
-                .OrderBy(static point => point.Celsius)
-                .Select(static point => new SolubilityPoint(point.Celsius, point.Grams!.Value)),
-        ];
+        var at = first.GetProperty("at");
+        var points = new SolubilityPoint[at.GetPropertyCount()];
+        var count = 0;
+        foreach (var point in at.EnumerateObject())
+        {
+            if (Hydrate.Convert(point.Value.GetDouble(), form) is { } grams)
+            {
+                points[count++] = new SolubilityPoint(double.Parse(point.Name, CultureInfo.InvariantCulture), grams);
+            }
+        }
+
+        return points.Length == count ? points : points[..count];
     }
 }

@@ -9,87 +9,96 @@ namespace Ashery.Nutrients;
 /// </summary>
 public sealed class Formula
 {
-    private Formula(string text, Dictionary<string, double> atoms)
+    private const int DeepestBrackets = 8;
+
+    // Atoms by index in the table of weights.
+    private readonly double[] atoms;
+
+    private Formula(string text, double[] atoms)
     {
         Text = text;
-        Atoms = atoms;
-        MolarMass = atoms.Sum(static a => a.Value * AtomicWeights.All[a.Key]);
+        this.atoms = atoms;
+        for (var i = 0; i < atoms.Length; i++)
+        {
+            MolarMass += atoms[i] * AtomicWeights.All[i].GramsPerMole;
+        }
     }
 
     public string Text { get; }
 
-    /// <summary>Atoms by element symbol.</summary>
-    public IReadOnlyDictionary<string, double> Atoms { get; }
-
     /// <summary>g/mol.</summary>
     public double MolarMass { get; }
 
+    /// <summary>Atoms of an element in one formula unit.</summary>
+    public double Count(string element) => AtomicWeights.IndexOf(element) is var i and >= 0 ? atoms[i] : 0;
+
     /// <summary>Mass fraction of an element, 0 to 1.</summary>
     public double Fraction(string element) =>
-        Atoms.TryGetValue(element, out var count) ? count * AtomicWeights.All[element] / MolarMass : 0;
+        AtomicWeights.IndexOf(element) is var i and >= 0 ? atoms[i] * AtomicWeights.All[i].GramsPerMole / MolarMass : 0;
 
     /// <summary>Reads a formula; what cannot be read is named with its place.</summary>
     public static Result<Formula> Parse(string text)
     {
-        var atoms = new Dictionary<string, double>(StringComparer.Ordinal);
+        var sum = new double[AtomicWeights.All.Count];
         foreach (var part in text.Split('·', '*'))
         {
             var at = 0;
             var times = Number(part, ref at);
-            if (!Group(part, ref at, times, atoms, depth: 0) || at < part.Length)
+            if (!Group(part, ref at, times, sum, depth: 0))
             {
-                return Result.Fail<Formula>("formula", $"'{text}' cannot be read near '{part[Math.Min(at, Math.Max(0, part.Length - 1))..]}'.",
+                var near = part.Length == 0 ? text : part[Math.Min(at, part.Length - 1)..];
+                return Result.Fail<Formula>("formula", $"'{text}' cannot be read near '{near}'.",
                     "Write element symbols with counts, as in MgSO4·7H2O.");
             }
         }
 
-        return Result.Of(new Formula(text, atoms));
+        return Result.Of(new Formula(text, sum));
     }
 
     // A run of elements and bracketed groups, each with its count; added to the sum times the factor of what encloses it.
-    private static bool Group(string s, ref int at, double times, Dictionary<string, double> sum, int depth)
+    private static bool Group(string s, ref int at, double times, double[] sum, int depth)
     {
         var start = at;
         while (at < s.Length && s[at] != ')')
         {
-            var inner = new Dictionary<string, double>(StringComparer.Ordinal);
             if (s[at] == '(')
             {
                 at++;
-                if (depth > 8 || !Group(s, ref at, 1, inner, depth + 1) || at >= s.Length)
+                var inner = new double[sum.Length];
+                if (depth >= DeepestBrackets || !Group(s, ref at, 1, inner, depth + 1))
                 {
                     return false;
                 }
 
                 at++;
+                var count = Number(s, ref at) * times;
+                for (var i = 0; i < sum.Length; i++)
+                {
+                    sum[i] += inner[i] * count;
+                }
             }
-            else if (!Element(s, ref at, inner))
+            else
             {
-                return false;
-            }
+                var element = Element(s, ref at);
+                if (element < 0)
+                {
+                    return false;
+                }
 
-            var count = Number(s, ref at) * times;
-            foreach (var (element, n) in inner)
-            {
-                sum[element] = sum.GetValueOrDefault(element) + (n * count);
+                sum[element] += Number(s, ref at) * times;
             }
         }
 
+        // A bracketed group must end at its bracket, the outermost at the end of the text; neither may be empty.
         return at > start && (at < s.Length) == (depth > 0);
     }
 
-    private static bool Element(string s, ref int at, Dictionary<string, double> sum)
+    private static int Element(string s, ref int at)
     {
         var length = at + 1 < s.Length && char.IsAsciiLetterLower(s[at + 1]) ? 2 : 1;
-        var symbol = s.Substring(at, length);
-        if (AtomicWeights.Find(symbol) is null)
-        {
-            return false;
-        }
-
-        at += length;
-        sum[symbol] = 1;
-        return true;
+        var element = AtomicWeights.IndexOf(s.AsSpan(at, length));
+        at += element < 0 ? 0 : length;
+        return element;
     }
 
     private static double Number(string s, ref int at)
