@@ -15,6 +15,9 @@ public sealed record Pot
     /// <summary>Volume of medium; given, or worked out from diameter and height.</summary>
     public required Volume Volume { get; init; }
 
+    /// <summary>Inside measures, when <see cref="Volume"/> was worked out from them.</summary>
+    public PotSize? Size { get; init; }
+
     public required MediumKind Medium { get; init; }
 
     public PlantStage Stage { get; init; } = PlantStage.Mature;
@@ -27,7 +30,14 @@ public sealed record Pot
     /// <summary>How many equal pots this line stands for.</summary>
     public int Count { get; init; } = 1;
 
+    /// <summary>Where it stands; decides the walking order.</summary>
     public string? Place { get; init; }
+
+    /// <summary>Whether it needs trace elements; null to judge from medium and last repotting.</summary>
+    public bool? NeedsTraceElements { get; init; }
+
+    /// <summary>Whether the medium is known to hold little phosphorus, as a soil test says; null when unknown.</summary>
+    public bool? LowPhosphorus { get; init; }
 }
 
 public enum MediumKind
