@@ -93,6 +93,9 @@ namespace Ashery.Records.Sqlite.Migrations
                     b.Property<double?>("CarbonToNitrogen")
                         .HasColumnType("REAL");
 
+                    b.Property<string>("Cas")
+                        .HasColumnType("TEXT");
+
                     b.Property<string>("CompatibilityGroup")
                         .IsRequired()
                         .HasColumnType("TEXT");
@@ -155,6 +158,9 @@ namespace Ashery.Records.Sqlite.Migrations
                         .IsRequired()
                         .HasColumnType("TEXT");
 
+                    b.Property<bool>("PureIsLimit")
+                        .HasColumnType("INTEGER");
+
                     b.Property<double?>("SizeGrams")
                         .HasColumnType("REAL");
 
@@ -164,6 +170,9 @@ namespace Ashery.Records.Sqlite.Migrations
 
                     b.Property<double?>("StockGrams")
                         .HasColumnType("REAL");
+
+                    b.Property<string>("TechnicalGrade")
+                        .HasColumnType("TEXT");
 
                     b.HasKey("State", "Position");
 
@@ -385,6 +394,9 @@ namespace Ashery.Records.Sqlite.Migrations
                     b.Property<int>("Position")
                         .HasColumnType("INTEGER");
 
+                    b.Property<double?>("BottomDiameter")
+                        .HasColumnType("REAL");
+
                     b.Property<int>("Count")
                         .HasColumnType("INTEGER");
 
@@ -392,11 +404,17 @@ namespace Ashery.Records.Sqlite.Migrations
                         .IsRequired()
                         .HasColumnType("TEXT");
 
+                    b.Property<double?>("Height")
+                        .HasColumnType("REAL");
+
                     b.Property<DateOnly?>("LastRepotted")
                         .HasColumnType("TEXT");
 
                     b.Property<double>("Litres")
                         .HasColumnType("REAL");
+
+                    b.Property<bool?>("LowPhosphorus")
+                        .HasColumnType("INTEGER");
 
                     b.Property<string>("Medium")
                         .IsRequired()
@@ -405,6 +423,9 @@ namespace Ashery.Records.Sqlite.Migrations
                     b.Property<string>("Name")
                         .IsRequired()
                         .HasColumnType("TEXT");
+
+                    b.Property<bool?>("NeedsTraceElements")
+                        .HasColumnType("INTEGER");
 
                     b.Property<string>("Place")
                         .HasColumnType("TEXT");
@@ -419,6 +440,9 @@ namespace Ashery.Records.Sqlite.Migrations
                     b.Property<string>("Stage")
                         .IsRequired()
                         .HasColumnType("TEXT");
+
+                    b.Property<double?>("TopDiameter")
+                        .HasColumnType("REAL");
 
                     b.HasKey("State", "Position");
 

@@ -15,6 +15,7 @@ internal static class BagMapping
     private const string CriticalHumidity = "criticalRelativeHumidity";
     private const string OtherNames = "otherName";
     private const string Hazards = "hazard";
+    private const string HazardWords = "hazardWords";
     private const string Ions = "ion";
     private const string Notes = "note";
     private const string Regulations = "regulation";
@@ -36,6 +37,9 @@ internal static class BagMapping
             Formula = m.Formula,
             MolarMass = m.MolarMass,
             HasPure = m.Pure is not null,
+            PureIsLimit = m.PureIsLimit,
+            Cas = m.Cas,
+            TechnicalGrade = m.TechnicalGrade,
             NitrogenAmmonium = m.Nitrogen.Ammonium,
             NitrogenNitrate = m.Nitrogen.Nitrate,
             NitrogenUrea = m.Nitrogen.Urea,
@@ -68,6 +72,7 @@ internal static class BagMapping
         }));
         AddWords(row, OtherNames, m.OtherNames);
         AddWords(row, Hazards, m.Hazards.Select(h => h.ToString()));
+        AddWords(row, HazardWords, m.HazardWords);
         AddWords(row, Ions, m.Ions);
         AddWords(row, Notes, m.Notes);
         AddWords(row, Regulations, m.Regulations);
@@ -88,6 +93,9 @@ internal static class BagMapping
             Label = Analysis(row, ofPure: false),
             LabelSpread = row.Spreads.ToDictionary(s => Enum.Parse<Nutrient>(s.Nutrient), s => new Spread(s.Min, s.Typical, s.Max)),
             Pure = row.HasPure ? Analysis(row, ofPure: true) : null,
+            PureIsLimit = row.PureIsLimit,
+            Cas = row.Cas,
+            TechnicalGrade = row.TechnicalGrade,
             Nitrogen = new NitrogenForms(
                 row.NitrogenAmmonium, row.NitrogenNitrate, row.NitrogenUrea, row.NitrogenOrganic, row.NitrogenSlow),
             BulkDensity = row is { BulkDensityMin: { } min, BulkDensityTypical: { } typical, BulkDensityMax: { } max }
@@ -102,6 +110,7 @@ internal static class BagMapping
             CarbonToNitrogen = row.CarbonToNitrogen,
             Moisture = row.Moisture,
             Hazards = Words(row, Hazards).Select(Enum.Parse<Hazard>).ToHashSet(),
+            HazardWords = Words(row, HazardWords),
             CompatibilityGroup = row.CompatibilityGroup,
             Ions = Words(row, Ions).ToHashSet(),
             Dissolves = row.Dissolves,

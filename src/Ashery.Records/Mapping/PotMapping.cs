@@ -23,6 +23,11 @@ internal static class PotMapping
         LastRepotted = pot.LastRepotted,
         Count = pot.Count,
         Place = pot.Place,
+        TopDiameter = pot.Size?.TopDiameter,
+        Height = pot.Size?.Height,
+        BottomDiameter = pot.Size?.BottomDiameter,
+        NeedsTraceElements = pot.NeedsTraceElements,
+        LowPhosphorus = pot.LowPhosphorus,
     };
 
     public static Pot FromRow(PotRow row) => new()
@@ -37,6 +42,9 @@ internal static class PotMapping
         LastRepotted = row.LastRepotted,
         Count = row.Count,
         Place = row.Place,
+        Size = row is { TopDiameter: { } top, Height: { } height } ? new PotSize(top, height, row.BottomDiameter) : null,
+        NeedsTraceElements = row.NeedsTraceElements,
+        LowPhosphorus = row.LowPhosphorus,
     };
 
     public static ScoopRow ToRow(Scoop scoop, int position)

@@ -29,6 +29,12 @@ public sealed class BagRow
 
     public bool HasPure { get; set; }
 
+    public bool PureIsLimit { get; set; }
+
+    public string? Cas { get; set; }
+
+    public string? TechnicalGrade { get; set; }
+
     public double NitrogenAmmonium { get; set; }
 
     public double NitrogenNitrate { get; set; }

@@ -25,6 +25,17 @@ public sealed class PotRow
     public int Count { get; set; }
 
     public string? Place { get; set; }
+
+    /// <summary>cm, as measured; null when only the volume was given.</summary>
+    public double? TopDiameter { get; set; }
+
+    public double? Height { get; set; }
+
+    public double? BottomDiameter { get; set; }
+
+    public bool? NeedsTraceElements { get; set; }
+
+    public bool? LowPhosphorus { get; set; }
 }
 
 public sealed class ScoopRow

@@ -47,6 +47,7 @@ internal static class RandomGardens
         from figures in Gen.Select(Gen.Null(AnyFigure), Gen.Null(AnyFigure), Gen.Null(AnyFigure))
         from numbers in Gen.Select(Gen.Nullable(Number), Gen.Nullable(Number), Gen.Nullable(Number), Gen.Nullable(Number), Number)
         from rest in Gen.Select(Gen.Enum<MaterialKind>(), Gen.Bool, Gen.Bool, Gen.Enum<Provenance>(), Gen.Nullable(AnySpread))
+        from more in Gen.Select(Gen.Bool, Gen.Null(Text), Gen.Null(Text), Words)
         from solubility in Gen.Select(Number, Number, (c, g) => new SolubilityPoint(c, g)).List[0, 3]
         select new Material
         {
@@ -78,6 +79,10 @@ internal static class RandomGardens
             Provenance = rest.Item4,
             BulkDensity = rest.Item5,
             Solubility = solubility,
+            PureIsLimit = more.Item1,
+            Cas = more.Item2,
+            TechnicalGrade = more.Item3,
+            HazardWords = more.Item4,
         };
 
     private static readonly Gen<Bag> AnyBag = Gen.Select(Text, AnyMaterial, Gen.Nullable(Number), Gen.Nullable(Number), Gen.Nullable(Number))
@@ -88,6 +93,8 @@ internal static class RandomGardens
         from words in Gen.Select(Text, Text, Text, Gen.Null(Text))
         from kinds in Gen.Select(Gen.Enum<MediumKind>(), Gen.Enum<PlantStage>(), Gen.Nullable(Day), Gen.Nullable(Day))
         from litres in Number
+        from size in Gen.Null(Gen.Select(Number, Number, Gen.Nullable(Number), (t, h, b) => new PotSize(t, h, b)))
+        from flags in Gen.Select(Gen.Nullable(Gen.Bool), Gen.Nullable(Gen.Bool))
         from count in Gen.Int[0, 500]
         select new Pot
         {
@@ -101,6 +108,9 @@ internal static class RandomGardens
             LastRepotted = kinds.Item4,
             Volume = new Volume(litres),
             Count = count,
+            Size = size,
+            NeedsTraceElements = flags.Item1,
+            LowPhosphorus = flags.Item2,
         };
 
     private static readonly Gen<Feed> AnyFeed =

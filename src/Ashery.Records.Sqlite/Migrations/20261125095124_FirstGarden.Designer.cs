@@ -11,7 +11,7 @@ using Microsoft.EntityFrameworkCore.Storage.ValueConversion;
 namespace Ashery.Records.Sqlite.Migrations
 {
     [DbContext(typeof(GardenDb))]
-    [Migration("20261125094113_FirstGarden")]
+    [Migration("20261125095124_FirstGarden")]
     partial class FirstGarden
     {
         /// <inheritdoc />
@@ -96,6 +96,9 @@ namespace Ashery.Records.Sqlite.Migrations
                     b.Property<double?>("CarbonToNitrogen")
                         .HasColumnType("REAL");
 
+                    b.Property<string>("Cas")
+                        .HasColumnType("TEXT");
+
                     b.Property<string>("CompatibilityGroup")
                         .IsRequired()
                         .HasColumnType("TEXT");
@@ -158,6 +161,9 @@ namespace Ashery.Records.Sqlite.Migrations
                         .IsRequired()
                         .HasColumnType("TEXT");
 
+                    b.Property<bool>("PureIsLimit")
+                        .HasColumnType("INTEGER");
+
                     b.Property<double?>("SizeGrams")
                         .HasColumnType("REAL");
 
@@ -167,6 +173,9 @@ namespace Ashery.Records.Sqlite.Migrations
 
                     b.Property<double?>("StockGrams")
                         .HasColumnType("REAL");
+
+                    b.Property<string>("TechnicalGrade")
+                        .HasColumnType("TEXT");
 
                     b.HasKey("State", "Position");
 
@@ -388,6 +397,9 @@ namespace Ashery.Records.Sqlite.Migrations
                     b.Property<int>("Position")
                         .HasColumnType("INTEGER");
 
+                    b.Property<double?>("BottomDiameter")
+                        .HasColumnType("REAL");
+
                     b.Property<int>("Count")
                         .HasColumnType("INTEGER");
 
@@ -395,11 +407,17 @@ namespace Ashery.Records.Sqlite.Migrations
                         .IsRequired()
                         .HasColumnType("TEXT");
 
+                    b.Property<double?>("Height")
+                        .HasColumnType("REAL");
+
                     b.Property<DateOnly?>("LastRepotted")
                         .HasColumnType("TEXT");
 
                     b.Property<double>("Litres")
                         .HasColumnType("REAL");
+
+                    b.Property<bool?>("LowPhosphorus")
+                        .HasColumnType("INTEGER");
 
                     b.Property<string>("Medium")
                         .IsRequired()
@@ -408,6 +426,9 @@ namespace Ashery.Records.Sqlite.Migrations
                     b.Property<string>("Name")
                         .IsRequired()
                         .HasColumnType("TEXT");
+
+                    b.Property<bool?>("NeedsTraceElements")
+                        .HasColumnType("INTEGER");
 
                     b.Property<string>("Place")
                         .HasColumnType("TEXT");
@@ -422,6 +443,9 @@ namespace Ashery.Records.Sqlite.Migrations
                     b.Property<string>("Stage")
                         .IsRequired()
                         .HasColumnType("TEXT");
+
+                    b.Property<double?>("TopDiameter")
+                        .HasColumnType("REAL");
 
                     b.HasKey("State", "Position");
 

@@ -50,6 +50,9 @@ namespace Ashery.Records.Sqlite.Migrations
                     Formula = table.Column<string>(type: "TEXT", nullable: true),
                     MolarMass = table.Column<double>(type: "REAL", nullable: true),
                     HasPure = table.Column<bool>(type: "INTEGER", nullable: false),
+                    PureIsLimit = table.Column<bool>(type: "INTEGER", nullable: false),
+                    Cas = table.Column<string>(type: "TEXT", nullable: true),
+                    TechnicalGrade = table.Column<string>(type: "TEXT", nullable: true),
                     NitrogenAmmonium = table.Column<double>(type: "REAL", nullable: false),
                     NitrogenNitrate = table.Column<double>(type: "REAL", nullable: false),
                     NitrogenUrea = table.Column<double>(type: "REAL", nullable: false),
@@ -144,7 +147,12 @@ namespace Ashery.Records.Sqlite.Migrations
                     Planted = table.Column<DateOnly>(type: "TEXT", nullable: true),
                     LastRepotted = table.Column<DateOnly>(type: "TEXT", nullable: true),
                     Count = table.Column<int>(type: "INTEGER", nullable: false),
-                    Place = table.Column<string>(type: "TEXT", nullable: true)
+                    Place = table.Column<string>(type: "TEXT", nullable: true),
+                    TopDiameter = table.Column<double>(type: "REAL", nullable: true),
+                    Height = table.Column<double>(type: "REAL", nullable: true),
+                    BottomDiameter = table.Column<double>(type: "REAL", nullable: true),
+                    NeedsTraceElements = table.Column<bool>(type: "INTEGER", nullable: true),
+                    LowPhosphorus = table.Column<bool>(type: "INTEGER", nullable: true)
                 },
                 constraints: table =>
                 {

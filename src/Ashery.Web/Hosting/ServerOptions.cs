@@ -1,0 +1,54 @@
+using System.Globalization;
+using Ashery.Problems;
+using Ashery.Records;
+
+namespace Ashery.Web.Hosting;
+
+/// <summary>How the web application is started.</summary>
+public sealed record ServerOptions
+{
+    /// <summary>Tried first when no port is asked for; the next free one is taken when it is in use.</summary>
+    public const int DefaultPort = 8741;
+
+    /// <summary>Port on this machine; null takes the next free one from <see cref="DefaultPort"/> on, 0 any.</summary>
+    public int? Port { get; init; }
+
+    /// <summary>Addresses to listen on instead, as ASP.NET Core writes them; null keeps to this machine.</summary>
+    public string? Urls { get; init; }
+
+    /// <summary>File of the garden.</summary>
+    public required string GardenFile { get; init; }
+
+    public TimeProvider Clock { get; init; } = TimeProvider.System;
+
+    /// <summary>Reads <c>--port N</c>, <c>--garden FILE</c> and <c>--urls ADDRESSES</c>.</summary>
+    public static Result<ServerOptions> Read(IReadOnlyList<string> args, Func<string, string?> environment)
+    {
+        var options = new ServerOptions { GardenFile = GardenPath.Default(environment), Urls = NotEmpty(environment("ASPNETCORE_URLS")) };
+        for (var i = 0; i < args.Count; i += 2)
+        {
+            var value = i + 1 < args.Count ? args[i + 1] : null;
+            switch (args[i])
+            {
+                case "--port" when int.TryParse(value, NumberStyles.None, CultureInfo.InvariantCulture, out var port) && port <= 65535:
+                    options = options with { Port = port };
+                    break;
+                case "--port":
+                    return Result.Fail<ServerOptions>("--port", $"'{value}' is not a port.", "Write a number from 1 to 65535, as in --port 8741.");
+                case "--garden" when NotEmpty(value) is { } file:
+                    options = options with { GardenFile = file };
+                    break;
+                case "--urls" when NotEmpty(value) is { } urls:
+                    options = options with { Urls = urls };
+                    break;
+                default:
+                    return Result.Fail<ServerOptions>(
+                        args[i], "This is not understood here.", "Use --port NUMBER, --garden FILE.db or --urls http://ADDRESS:PORT.");
+            }
+        }
+
+        return Result.Of(options);
+    }
+
+    private static string? NotEmpty(string? text) => string.IsNullOrWhiteSpace(text) ? null : text;
+}
