@@ -11,6 +11,8 @@ internal static class Application
     /// <summary>In the order of the work.</summary>
     public static IReadOnlyList<Verb> Verbs() =>
     [
+        new MaterialsVerb(),
+        new CropsVerb(),
         new CompletionVerb(),
     ];
 

@@ -94,7 +94,7 @@ internal sealed class Given(ParseResult parse)
             return text;
         }
 
-        var nearest = Nearest.To(text, known);
+        var nearest = WrongWords.Meant(text, known);
         Add(new Problem(
             Field(option),
             $"{SafeText.Quoted(text)} is not one of {string.Join(", ", known)}.",

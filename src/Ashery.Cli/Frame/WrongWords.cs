@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Ashery.Materials;
 using Ashery.Problems;
 
 namespace Ashery.Cli.Frame;
@@ -41,6 +42,10 @@ internal static class WrongWords
         return problems;
     }
 
+    /// <summary>The known word that a misspelt one was meant to be; null when nothing is near.</summary>
+    public static string? Meant(string word, IEnumerable<string> known) =>
+        NearestName.Find(word, known.Select(static k => (k, k)), count: 1) is [var nearest] ? nearest : null;
+
     private static Problem Verb(string word, IReadOnlyList<Verb> verbs)
     {
         if (word.StartsWith('-'))
@@ -48,7 +53,7 @@ internal static class WrongWords
             return new Problem("verb", $"{SafeText.Quoted(word)} stands before any verb.", "Write the verb first, for example: ashery materials --json.");
         }
 
-        var nearest = Nearest.To(word, verbs.Select(static v => v.Name));
+        var nearest = Meant(word, verbs.Select(static v => v.Name));
         return new Problem(
             "verb",
             $"{SafeText.Quoted(word)} is not a verb of ashery.",
@@ -64,7 +69,7 @@ internal static class WrongWords
         }
 
         var name = word.Split('=', 2)[0];
-        var nearest = Nearest.To(name, verb.Command.Options.Select(static o => o.Name));
+        var nearest = Meant(name, verb.Command.Options.Select(static o => o.Name));
         return new Problem(
             "option",
             $"{SafeText.Quoted(name)} is not an option of ashery {verb.Name}.",

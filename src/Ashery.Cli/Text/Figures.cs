@@ -40,4 +40,16 @@ internal static class Figures
 
     /// <summary>A day as ISO 8601 writes it.</summary>
     public static string Date(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+
+    /// <summary>A name of the code as words: <c>SlowRelease</c> is slow release.</summary>
+    public static string Words(string name)
+    {
+        var words = string.Empty;
+        foreach (var c in name)
+        {
+            words += char.IsUpper(c) && words.Length > 0 ? $" {char.ToLowerInvariant(c)}" : char.ToLowerInvariant(c);
+        }
+
+        return words;
+    }
 }
