@@ -1,86 +1,136 @@
-using System.Globalization;
 using Ashery.Problems;
 
 namespace Ashery.Quantities;
 
 /// <summary>
-/// Reads a mass or a volume as a grower types it: a number with a point and a unit, <c>75g</c>, <c>1.5 kg</c>, <c>5mL</c>.
+/// Reads an amount as a grower types it: <c>75g</c>, <c>0.1 kg</c>, <c>5mL</c>, <c>1/4 tsp</c>, <c>10g..15g</c>, <c>12 %</c>.
 /// A bare number is refused: asking for the unit costs less than guessing it.
 /// </summary>
 public static class QuantityReader
 {
     private const int LongestText = 40;
 
-    // The pound is 453.59237 g exactly (United States and others, 1959, Federal Register 24:5348), the ounce a sixteenth of it.
-    private static readonly (string Unit, double Factor)[] Masses =
-        [("mg", 0.001), ("kg", 1000), ("g", 1), ("oz", 28.349523125), ("lb", 453.59237)];
-
-    private static readonly (string Unit, double Factor)[] Volumes = [("mL", 0.001), ("cL", 0.01), ("dL", 0.1), ("L", 1)];
+    private static readonly Kind Masses = new(Units.Grams, Units.MassNames, Most: 1e6, MostText: "1000 kg");
+    private static readonly Kind Volumes = new(Units.Litres, Units.VolumeNames, Most: 1e6, MostText: "1000 m³");
 
     /// <summary>A mass above zero, at most a tonne: no pot garden mixes more at once.</summary>
-    public static Result<Mass> Mass(string text, string field, string example)
+    public static Result<Mass> Mass(string text, string field, string example = "75g")
     {
-        var read = Read(text, field, example, Masses, "g", mostText: "1000 kg", most: 1e6);
+        var read = WithUnit(text, field, example, Masses);
         return read.Ok ? Result.Of(new Mass(read.Value)) : Result.Fail<Mass>(read.Problems);
     }
 
-    /// <summary>A volume above zero, at most 1000 L.</summary>
-    public static Result<Volume> Volume(string text, string field, string example)
+    /// <summary>A volume above zero, at most a thousand cubic metres.</summary>
+    public static Result<Volume> Volume(string text, string field, string example = "5mL")
     {
-        var read = Read(text, field, example, Volumes, "mL", mostText: "1000 L", most: 1000);
+        var read = WithUnit(text, field, example, Volumes);
         return read.Ok ? Result.Of(new Volume(read.Value)) : Result.Fail<Volume>(read.Problems);
     }
 
-    private static Result<double> Read(
-        string text, string field, string example, (string Unit, double Factor)[] units, string usual, string mostText, double most)
+    /// <summary>A mass, or a window of masses as <c>10g..15g</c> or <c>10..15g</c>; both ends are the same for a single mass.</summary>
+    public static Result<(Mass From, Mass To)> MassWindow(string text, string field, string example = "10g..15g")
     {
-        var trimmed = text.Trim();
-        if (trimmed.Length is 0 or > LongestText)
+        var dots = text.IndexOf("..", StringComparison.Ordinal);
+        if (dots < 0)
         {
-            return Result.Fail<double>(field, trimmed.Length == 0 ? "An amount is missing." : "The amount is too long to be one.", $"Write one like {example}.");
+            var one = Mass(text, field, example);
+            return one.Ok ? Result.Of((one.Value, one.Value)) : Result.Fail<(Mass, Mass)>(one.Problems);
         }
 
-        var end = trimmed.Length;
-        while (end > 0 && char.IsLetter(trimmed[end - 1]))
+        var (fromText, toText) = (text[..dots].Trim(), text[(dots + 2)..].Trim());
+        var to = Mass(toText, field, example);
+        var from = Mass(fromText.Length > 0 && !fromText.Any(char.IsAsciiLetter) ? fromText + UnitOf(toText) : fromText, field, example);
+        if (!from.Ok || !to.Ok)
         {
-            end--;
+            return Result.Fail<(Mass, Mass)>([.. from.Problems, .. to.Problems]);
         }
 
-        var number = trimmed[..end].TrimEnd();
-        var unit = trimmed[end..];
-        if (number.Contains(',', StringComparison.Ordinal))
-        {
-            return Result.Fail<double>(field, $"'{trimmed}' has a comma.", $"Write decimals with a point and thousands without a mark, as in {example}.");
-        }
-
-        if (!double.TryParse(number, NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var value))
-        {
-            return Result.Fail<double>(field, $"'{trimmed}' does not start with a number.", $"Write one like {example}.");
-        }
-
-        if (unit.Length == 0)
-        {
-            return Result.Fail<double>(field, $"'{trimmed}' has no unit.", $"Write {Names(units)} after it, as in {example}.");
-        }
-
-        foreach (var (name, factor) in units)
-        {
-            if (string.Equals(unit, name, StringComparison.OrdinalIgnoreCase))
-            {
-                var inBase = value * factor;
-                if (!(inBase > 0))
-                {
-                    return Result.Fail<double>(field, $"'{trimmed}' is not above zero.", $"Write an amount above 0 {usual}, as in {example}.");
-                }
-
-                return inBase > most
-                    ? Result.Fail<double>(field, $"'{trimmed}' is above {mostText}.", $"Write {mostText} or less, as in {example}.")
-                    : Result.Of(inBase);
-            }
-        }
-
-        return Result.Fail<double>(field, $"'{unit}' is not a unit known here.", $"Write {Names(units)}, as in {example}.");
+        return from.Value.Grams <= to.Value.Grams
+            ? Result.Of((from.Value, to.Value))
+            : Result.Fail<(Mass, Mass)>(field, $"The window '{NumberReader.Shown(text)}' ends before it begins.", $"Put the smaller mass first, as in {example}.");
     }
 
-    private static string Names((string Unit, double Factor)[] units) => string.Join(", ", units.Select(static u => u.Unit));
+    /// <summary>A share written as percent (<c>12</c> or <c>12 %</c>), as a fraction 0 to 1.</summary>
+    public static Result<double> Percent(string text, string field, string example = "12.5")
+    {
+        var s = text.Trim();
+        var read = NumberReader.NotNegative(s.EndsWith('%') ? s[..^1] : s, field, largest: 100, example);
+        return read.Ok ? Result.Of(read.Value / 100) : read;
+    }
+
+    private static Result<double> WithUnit(string text, string field, string example, Kind kind)
+    {
+        var s = text.Trim();
+        if (s.Length is 0 or > LongestText)
+        {
+            return Result.Fail<double>(field, s.Length == 0 ? "An amount is missing." : "The amount is too long to be one.", $"Write one like {example}.");
+        }
+
+        var shown = NumberReader.Shown(s);
+        var unit = UnitOf(s);
+        var digits = s[..^unit.Length].TrimEnd();
+        if (digits.Length == 0)
+        {
+            return Result.Fail<double>(field, $"'{shown}' does not start with a number.", $"Write one like {example}.");
+        }
+
+        if (digits.Contains(',', StringComparison.Ordinal))
+        {
+            return NumberReader.Comma(s, field, example);
+        }
+
+        if (unit.Length == 0 || kind.Size(unit) is not { } factor)
+        {
+            return Result.Fail<double>(
+                field,
+                unit.Length == 0 ? $"'{shown}' has no unit." : $"'{NumberReader.Shown(unit)}' is not a unit known here.",
+                $"Write {kind.Names} after the number, as in {example}.");
+        }
+
+        var number = Amount(digits, field, example);
+        if (!number.Ok)
+        {
+            return number;
+        }
+
+        var value = number.Value * factor;
+        return value > kind.Most
+            ? Result.Fail<double>(field, $"'{shown}' is above {kind.MostText}.", $"Write {kind.MostText} or less, as in {example}.")
+            : Result.Of(value);
+    }
+
+    // "5", "2.5", "1/4", "1 1/2": spoons are counted in halves and quarters.
+    private static Result<double> Amount(string digits, string field, string example)
+    {
+        var slash = digits.IndexOf('/', StringComparison.Ordinal);
+        if (slash < 0)
+        {
+            return NumberReader.Positive(digits, field, double.MaxValue, example);
+        }
+
+        var space = digits.LastIndexOf(' ', slash);
+        var whole = space > 0 ? NumberReader.NotNegative(digits[..space], field) : Result.Of(0.0);
+        var top = NumberReader.Positive(digits[(space + 1)..slash], field);
+        var bottom = NumberReader.Positive(digits[(slash + 1)..], field);
+        return whole.Ok && top.Ok && bottom.Ok
+            ? Result.Of(whole.Value + (top.Value / bottom.Value))
+            : Result.Fail<double>(field, $"'{NumberReader.Shown(digits)}' is not a fraction.", $"Write it as 1/4 or 1 1/2, or as in {example}.");
+    }
+
+    // Letters at the end, with the point and blank of "fl. oz".
+    private static string UnitOf(string s)
+    {
+        var start = s.Length;
+        while (start > 0 && (char.IsLetter(s[start - 1]) || IsInnerMark(s, start)))
+        {
+            start--;
+        }
+
+        return s[start..].TrimStart();
+    }
+
+    private static bool IsInnerMark(string s, int at) =>
+        s[at - 1] is ' ' or '.' && at < s.Length && at > 1 && !char.IsDigit(s[at - 2]) && s[at - 2] is not '/';
+
+    private sealed record Kind(Func<string, double?> Size, string Names, double Most, string MostText);
 }
