@@ -1,1 +1,1 @@
-Console.WriteLine("bench");
+System.Console.WriteLine("bench");

@@ -1,5 +1,18 @@
 namespace Ashery.Blending;
 
+/// <summary>What a search minimises first.</summary>
+internal enum BlendAim
+{
+    /// <summary>Mean relative deviation of the shares, then cost, then mass.</summary>
+    Ratio,
+
+    /// <summary>Mean relative deviation of the shares, then mass: the strongest blend at the ratio.</summary>
+    StrongestAtRatio,
+
+    /// <summary>Mean relative shortfall of contents wanted at least, then cost, then mass.</summary>
+    AtLeast,
+}
+
 /// <summary>
 /// A request in the form the searches work on: columns in canonical order, scaled so that one unit of a column
 /// brings one unit of nutrient mass.
@@ -7,21 +20,23 @@ namespace Ashery.Blending;
 /// <remarks>
 /// With a_ij the content of nutrient j in column i, T_i = sum_j a_ij and tau_j the target's shares, the unknown is
 /// x_i = T_i m_i for masses m normalised to sum x_i = 1, and u_ij = a_ij / (T_i tau_j), so that the relative deviation of
-/// nutrient j is sum_i u_ij x_i - 1. A column without any of the nutrients (sand) keeps x_i = m_i and stays out of
-/// the sum. Mass, cost and side rows are linear in x. Canonical order (name, then contents, price and rows) makes every
-/// search independent of the order in which the columns were given.
+/// nutrient j is sum_i (u_ij - 1) x_i. A column without any of the nutrients (sand) keeps x_i = m_i and stays out of
+/// the sum. Mass, cost and side rows are linear in x. For contents wanted at least, x_i = m_i and u_ij = a_ij / g_j.
+/// Canonical order (name, then contents, price and rows) makes every search independent of the order in which the
+/// columns were given.
 /// </remarks>
 internal sealed class BlendModel
 {
-    public BlendModel(BlendRequest request)
+    public BlendModel(BlendRequest request, BlendAim aim = BlendAim.Ratio)
     {
         BlendGuard.Check(request);
         Request = request;
+        Aim = aim;
         Order = CanonicalOrder.Of(request);
         Columns = Order.Length;
         Nutrients = request.Target.Count;
         RowCount = request.Rows.Count;
-        Target = BlendGuard.Normalised(request.Target);
+        Target = aim == BlendAim.AtLeast ? [.. request.Target] : BlendGuard.Normalised(request.Target);
         U = new double[Columns * Nutrients];
         Brings = new double[Columns];
         Scale = new double[Columns];
@@ -39,10 +54,16 @@ internal sealed class BlendModel
             FillRow(r, request.Rows[r].Coefficients);
         }
 
-        Forbidden = ForbiddenPairs(request);
+        largestTarget = Target.Max();
+        Conflicts = FindConflicts(request);
+        Levels = FindLevels();
     }
 
+    private readonly double largestTarget;
+
     public BlendRequest Request { get; }
+
+    public BlendAim Aim { get; }
 
     /// <summary>Canonical place to place in the request.</summary>
     public int[] Order { get; }
@@ -53,13 +74,13 @@ internal sealed class BlendModel
 
     public int RowCount { get; }
 
-    /// <summary>Target shares, summing to one.</summary>
+    /// <summary>Target shares, summing to one; for contents wanted at least, those contents.</summary>
     public double[] Target { get; }
 
     /// <summary>u_ij, column after column.</summary>
     public double[] U { get; }
 
-    /// <summary>1 where the column brings any of the target's nutrients, else 0.</summary>
+    /// <summary>1 where the column counts in the sum of shares, else 0.</summary>
     public double[] Brings { get; }
 
     /// <summary>T_i, or 1 for a column without nutrients: m_i = x_i / Scale_i.</summary>
@@ -77,17 +98,102 @@ internal sealed class BlendModel
     /// <summary>Side rows over x, row after row, each scaled to a largest coefficient of one.</summary>
     public double[] Rows { get; }
 
-    /// <summary>Symmetric matrix of pairs that may not be together.</summary>
-    public bool[,] Forbidden { get; }
+    /// <summary>For each column the columns it may not be with; null when there are no pairs.</summary>
+    public BitSet[]? Conflicts { get; }
+
+    /// <summary>
+    /// Objectives after the error, most important first: the share without a price (so that a known cost goes before an
+    /// unknown one), cost, mass, names. Those that cannot tell two columns apart are left out.
+    /// </summary>
+    public double[][] Levels { get; }
+
+    /// <summary>Place of the unpriced share among the levels; -1 when prices are all known or all unknown.</summary>
+    public int UnpricedLevel { get; private set; } = -1;
+
+    /// <summary>Place of the cost among the levels; -1 when no column costs anything, or no price is known.</summary>
+    public int CostLevel { get; private set; } = -1;
+
+    /// <summary>Cost of every blend when cost is no level.</summary>
+    public double FlatCost { get; private set; }
+
+    /// <summary>Cost per unit of a deviation above and below.</summary>
+    public double WeightAbove => Aim == BlendAim.AtLeast ? 0 : 1.0 / Nutrients;
+
+    public double WeightBelow => 1.0 / Nutrients;
+
+    public bool Compatible(ReadOnlySpan<int> members)
+    {
+        if (Conflicts is not null)
+        {
+            for (var a = 1; a < members.Length; a++)
+            {
+                for (var b = 0; b < a; b++)
+                {
+                    if (Conflicts[members[a]].Has(members[b]))
+                    {
+                        return false;
+                    }
+                }
+            }
+        }
+
+        return true;
+    }
+
+    /// <summary>
+    /// Least cost of blends at a programme's optimum error; infinite when each of them needs a column without a price.
+    /// </summary>
+    public double CostBound(BlendProgramme programme)
+    {
+        if (UnpricedLevel >= 0 && programme.LevelValue(UnpricedLevel) > FoundBlend.Positive)
+        {
+            return double.PositiveInfinity;
+        }
+
+        return CostLevel >= 0 ? programme.LevelValue(CostLevel) : FlatCost;
+    }
+
+    /// <summary>
+    /// Largest amount of a column in a blend whose error is at most the cutoff: it alone must not bring more than
+    /// 1 + D_j of any nutrient. An excess D of nutrient j is paid twice, once itself and once by the shortfall elsewhere
+    /// that keeps the shares' sum, so D_j (1 + tau_j / max tau) is at most d times the cutoff.
+    /// </summary>
+    public double LargestAmount(int i, double cutoff)
+    {
+        if (Brings[i] == 0)
+        {
+            return double.PositiveInfinity;
+        }
+
+        if (Aim == BlendAim.AtLeast || double.IsPositiveInfinity(cutoff))
+        {
+            return 1;
+        }
+
+        var largest = 1.0;
+        for (var j = 0; j < Nutrients; j++)
+        {
+            var excess = Nutrients * cutoff / (1 + (Target[j] / largestTarget));
+            largest = Math.Min(largest, (1 + excess) / Math.Max(U[(i * Nutrients) + j], 1e-300));
+        }
+
+        return largest;
+    }
 
     /// <summary>Last tie-break between amounts: earlier names first; square roots keep the weights independent.</summary>
     public static double Rank(int column) => Math.Sqrt(column + 1.0);
 
     private void FillColumn(int i, Column column)
     {
-        var total = column.Content.Sum();
-        Scale[i] = total > 0 ? total : 1;
-        Brings[i] = total > 0 ? 1 : 0;
+        double total = 0;
+        foreach (var a in column.Content)
+        {
+            total += a;
+        }
+
+        var byMass = Aim == BlendAim.AtLeast;
+        Scale[i] = total > 0 && !byMass ? total : 1;
+        Brings[i] = total > 0 || byMass ? 1 : 0;
         for (var j = 0; j < Nutrients; j++)
         {
             U[(i * Nutrients) + j] = column.Content[j] / (Scale[i] * Target[j]);
@@ -100,38 +206,78 @@ internal sealed class BlendModel
 
     private void FillRow(int r, IReadOnlyList<double> coefficients)
     {
+        var row = Rows.AsSpan(r * Columns, Columns);
         var largest = 0.0;
         for (var i = 0; i < Columns; i++)
         {
-            var g = coefficients[Order[i]] / Scale[i];
-            Rows[(r * Columns) + i] = g;
-            largest = Math.Max(largest, Math.Abs(g));
+            row[i] = coefficients[Order[i]] / Scale[i];
+            largest = Math.Max(largest, Math.Abs(row[i]));
         }
 
         if (largest > 0)
         {
-            for (var i = 0; i < Columns; i++)
+            foreach (ref var g in row)
             {
-                Rows[(r * Columns) + i] /= largest;
+                g /= largest;
             }
         }
     }
 
-    private bool[,] ForbiddenPairs(BlendRequest request)
+    private double[][] FindLevels()
     {
+        var rank = new double[Columns];
+        for (var i = 0; i < Columns; i++)
+        {
+            rank[i] = Rank(i);
+        }
+
+        var priced = Array.Exists(Unpriced, u => u == 0);
+        FlatCost = priced ? 0 : double.PositiveInfinity;
+        var levels = new List<double[]>();
+        if (Aim != BlendAim.StrongestAtRatio && Differ(Unpriced))
+        {
+            UnpricedLevel = levels.Count;
+            levels.Add(Unpriced);
+        }
+
+        if (Aim != BlendAim.StrongestAtRatio && priced && Array.Exists(Cost, c => c > 0))
+        {
+            CostLevel = levels.Count;
+            levels.Add(Cost);
+        }
+
+        if (Differ(Mass))
+        {
+            levels.Add(Mass);
+        }
+
+        levels.Add(rank);
+        return [.. levels];
+    }
+
+    private static bool Differ(double[] level) => Array.Exists(level, v => v != level[0]);
+
+    private BitSet[]? FindConflicts(BlendRequest request)
+    {
+        if (request.ForbiddenPairs.Count == 0)
+        {
+            return null;
+        }
+
         var place = new int[Columns];
+        var conflicts = new BitSet[Columns];
         for (var i = 0; i < Columns; i++)
         {
             place[Order[i]] = i;
+            conflicts[i] = new BitSet(Columns);
         }
 
-        var forbidden = new bool[Columns, Columns];
         foreach (var (a, b) in request.ForbiddenPairs)
         {
-            forbidden[place[a], place[b]] = true;
-            forbidden[place[b], place[a]] = true;
+            conflicts[place[a]].Add(place[b]);
+            conflicts[place[b]].Add(place[a]);
         }
 
-        return forbidden;
+        return conflicts;
     }
 }

@@ -1,7 +1,11 @@
 namespace Ashery.Blending;
 
 /// <summary>A blend as the searches keep it: canonical columns, amounts x, and the key it is ordered by.</summary>
-internal sealed record FoundBlend(int[] Members, double[] X, double Error, double Cost)
+/// <param name="Members">Canonical columns, ascending.</param>
+/// <param name="X">Amounts, all positive.</param>
+/// <param name="Error">The search's first objective.</param>
+/// <param name="Cost">Per unit of nutrient; infinite when a price is unknown.</param>
+internal sealed record FoundBlend(int[] Members, double[] X, double Error, double Cost) : IComparable<FoundBlend>
 {
     /// <summary>An amount (share of the blend's nutrient mass) below this is no part of a blend.</summary>
     public const double Positive = 1e-9;
@@ -9,18 +13,18 @@ internal sealed record FoundBlend(int[] Members, double[] X, double Error, doubl
     /// <summary>Errors closer than this are the same error; costs, relative to their size.</summary>
     public const double Tie = 1e-12;
 
-    public static FoundBlend Of(BlendModel model, int[] members, double[] x)
+    public static FoundBlend Of(BlendModel model, ReadOnlySpan<int> members, ReadOnlySpan<double> x)
     {
         double error = 0;
         for (var j = 0; j < model.Nutrients; j++)
         {
-            double sum = -1;
+            double deviation = 0;
             for (var k = 0; k < members.Length; k++)
             {
-                sum += model.U[(members[k] * model.Nutrients) + j] * x[k];
+                deviation += (model.U[(members[k] * model.Nutrients) + j] - model.Brings[members[k]]) * x[k];
             }
 
-            error += Math.Abs(sum);
+            error += deviation > 0 ? model.WeightAbove * deviation : -model.WeightBelow * deviation;
         }
 
         double cost = 0;
@@ -29,68 +33,60 @@ internal sealed record FoundBlend(int[] Members, double[] X, double Error, doubl
             cost += model.Unpriced[members[k]] > 0 ? double.PositiveInfinity : model.Cost[members[k]] * x[k];
         }
 
-        return new FoundBlend(members, x, error / model.Nutrients, cost);
+        return new FoundBlend(members.ToArray(), x.ToArray(), error, cost);
     }
 
-    /// <summary>Error, then cost (unknown last), then number of members, then names; ties are clustered, so that the order is one.</summary>
-    public static List<FoundBlend> Sorted(List<FoundBlend> found)
+    public static int CompareCost(double a, double b)
     {
-        var byError = found.OrderBy(f => f.Error).ToList();
-        var sorted = new List<FoundBlend>(found.Count);
-        foreach (var sameError in Clusters(byError, f => f.Error, _ => Tie))
+        if (a == b)
         {
-            sameError.Sort((a, b) => a.Cost.CompareTo(b.Cost));
-            foreach (var sameCost in Clusters(sameError, f => f.Cost, c => Tie * Math.Max(1, c)))
-            {
-                sameCost.Sort(CompareNames);
-                sorted.AddRange(sameCost);
-            }
+            return 0;
         }
 
-        return sorted;
-    }
-
-    public Blend ToBlend(BlendModel model)
-    {
-        var mass = new double[Members.Length];
-        double total = 0;
-        for (var k = 0; k < Members.Length; k++)
+        if (double.IsPositiveInfinity(a) || double.IsPositiveInfinity(b))
         {
-            mass[k] = X[k] / model.Scale[Members[k]];
-            total += mass[k];
+            return a < b ? -1 : 1;
         }
 
-        var places = Array.ConvertAll(Members, i => model.Order[i]);
-        var fractions = Array.ConvertAll(mass, g => g / total);
-        Array.Sort(places, fractions);
-        return BlendMeasure.Of(model.Request, places, fractions);
+        return Math.Abs(a - b) <= Tie * Math.Max(1, Math.Abs(a)) ? 0 : a.CompareTo(b);
     }
 
-    private static int CompareNames(FoundBlend a, FoundBlend b)
+    /// <summary>
+    /// Error, then cost (unknown last), then number of members, then names. Distinct values lie farther apart than
+    /// the ties' width in practice, so the order is one although closeness is not transitive.
+    /// </summary>
+    public int CompareTo(FoundBlend? other)
     {
-        var c = a.Members.Length.CompareTo(b.Members.Length);
-        for (var k = 0; c == 0 && k < a.Members.Length; k++)
+        ArgumentNullException.ThrowIfNull(other);
+        if (Math.Abs(Error - other.Error) > Tie)
         {
-            c = a.Members[k].CompareTo(b.Members[k]);
+            return Error.CompareTo(other.Error);
+        }
+
+        var c = CompareCost(Cost, other.Cost);
+        if (c == 0)
+        {
+            c = Members.Length.CompareTo(other.Members.Length);
+        }
+
+        for (var k = 0; c == 0 && k < Members.Length; k++)
+        {
+            c = Members[k].CompareTo(other.Members[k]);
         }
 
         return c;
     }
 
-    private static IEnumerable<List<FoundBlend>> Clusters(
-        List<FoundBlend> sorted, Func<FoundBlend, double> key, Func<double, double> tie)
+    public Blend ToBlend(BlendModel model)
     {
-        for (var from = 0; from < sorted.Count;)
+        var mass = new double[Members.Length];
+        for (var k = 0; k < Members.Length; k++)
         {
-            var first = key(sorted[from]);
-            var to = from + 1;
-            while (to < sorted.Count && (key(sorted[to]) <= first + tie(first)))
-            {
-                to++;
-            }
-
-            yield return sorted.GetRange(from, to - from);
-            from = to;
+            mass[k] = X[k] / model.Scale[Members[k]];
         }
+
+        var places = Array.ConvertAll(Members, i => model.Order[i]);
+        Array.Sort(places, mass);
+        return BlendMeasure.Of(model.Request, places, mass);
     }
 }

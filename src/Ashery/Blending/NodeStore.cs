@@ -1,0 +1,85 @@
+namespace Ashery.Blending;
+
+/// <summary>Open nodes of the tree in flat arrays, with a heap on (error, cost).</summary>
+internal sealed class NodeStore(int columns, int rows)
+{
+    private readonly List<int> heap = [];
+    private readonly Stack<int> free = new();
+    private double[] error = new double[64];
+    private double[] cost = new double[64];
+    private ulong[] sets = new ulong[64 * 2 * ((columns + 63) / 64)];
+    private short[] bases = new short[64 * rows];
+    private int used;
+
+    public int Words { get; } = (columns + 63) / 64;
+
+    public int Count => heap.Count;
+
+    public double Error(int node) => error[node];
+
+    public double Cost(int node) => cost[node];
+
+    public Span<ulong> Must(int node) => sets.AsSpan(node * 2 * Words, Words);
+
+    public Span<ulong> Without(int node) => sets.AsSpan(((node * 2) + 1) * Words, Words);
+
+    public Span<short> Basis(int node) => bases.AsSpan(node * rows, rows);
+
+    public int Push(double nodeError, double nodeCost)
+    {
+        if (!free.TryPop(out var node))
+        {
+            node = used++;
+            if (node == error.Length)
+            {
+                Array.Resize(ref error, node * 2);
+                Array.Resize(ref cost, node * 2);
+                Array.Resize(ref sets, sets.Length * 2);
+                Array.Resize(ref bases, bases.Length * 2);
+            }
+        }
+
+        error[node] = nodeError;
+        cost[node] = nodeCost;
+        heap.Add(node);
+        var at = heap.Count - 1;
+        while (at > 0 && Before(heap[at], heap[(at - 1) / 2]))
+        {
+            (heap[at], heap[(at - 1) / 2]) = (heap[(at - 1) / 2], heap[at]);
+            at = (at - 1) / 2;
+        }
+
+        return node;
+    }
+
+    /// <summary>Takes the node with the least bound; its room stays until <see cref="Free"/>.</summary>
+    public int Pop()
+    {
+        var top = heap[0];
+        heap[0] = heap[^1];
+        heap.RemoveAt(heap.Count - 1);
+        for (var at = 0; ;)
+        {
+            var least = at;
+            for (var child = (2 * at) + 1; child <= (2 * at) + 2 && child < heap.Count; child++)
+            {
+                if (Before(heap[child], heap[least]))
+                {
+                    least = child;
+                }
+            }
+
+            if (least == at)
+            {
+                return top;
+            }
+
+            (heap[at], heap[least]) = (heap[least], heap[at]);
+            at = least;
+        }
+    }
+
+    public void Free(int node) => free.Push(node);
+
+    private bool Before(int a, int b) => error[a] < error[b] || (error[a] == error[b] && cost[a] < cost[b]);
+}
