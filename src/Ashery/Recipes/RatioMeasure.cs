@@ -1,0 +1,53 @@
+using Ashery.Nutrients;
+
+namespace Ashery.Recipes;
+
+/// <summary>How far a blend's nutrient shares are from the wanted ones.</summary>
+/// <remarks>
+/// With c_j the content of wanted nutrient j (label basis), s_j = c_j / sum_j c_j and tau_j the wanted share:
+/// e = (1/d) sum_j |s_j / tau_j - 1|, over the d nutrients wanted above zero. The largest term is the second opinion.
+/// </remarks>
+public static class RatioMeasure
+{
+    /// <summary>The name to print beside the figure.</summary>
+    public const string Name = "mean relative deviation of the nutrient shares";
+
+    /// <summary>The name of the second figure.</summary>
+    public const string LargestName = "largest relative deviation of a nutrient share";
+
+    /// <summary>Mean and largest deviation; both one when the blend holds none of what is wanted.</summary>
+    public static (double Mean, double Largest) Of(Func<Nutrient, double> content, Wish wish)
+    {
+        double wanted = 0;
+        double held = 0;
+        var count = 0;
+        foreach (var (nutrient, share) in wish.Shares)
+        {
+            if (share > 0)
+            {
+                wanted += share;
+                held += content(nutrient);
+                count++;
+            }
+        }
+
+        if (held <= 0)
+        {
+            return (1, 1);
+        }
+
+        double sum = 0;
+        double largest = 0;
+        foreach (var (nutrient, share) in wish.Shares)
+        {
+            if (share > 0)
+            {
+                var deviation = Math.Abs((content(nutrient) / held / (share / wanted)) - 1);
+                sum += deviation;
+                largest = Math.Max(largest, deviation);
+            }
+        }
+
+        return (sum / count, largest);
+    }
+}
