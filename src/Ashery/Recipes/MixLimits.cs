@@ -40,6 +40,9 @@ public sealed record MixLimits
     /// <summary>A grower's own limits on single materials.</summary>
     public IReadOnlyList<MaterialLimit> Materials { get; init; } = [];
 
+    /// <summary>Nutrients wanted in proportion to the nitrogen, for alternatives to a blend that misses one.</summary>
+    public IReadOnlyList<NitrogenShareLimit> PerNitrogen { get; init; } = [];
+
     /// <summary>What the blend is for decides which pairs may not be together.</summary>
     public BlendUse Use { get; init; } = BlendUse.DryStored;
 }
@@ -49,6 +52,9 @@ public sealed record ContentLimit(Nutrient Nutrient, double? AtLeast, double? At
 
 /// <summary>At least or at most so much of a material (mass fraction of the blend).</summary>
 public sealed record MaterialLimit(string MaterialId, double? AtLeast, double? AtMost);
+
+/// <summary>At least so many grams of a nutrient for one gram of nitrogen (label basis).</summary>
+public sealed record NitrogenShareLimit(Nutrient Nutrient, double AtLeast);
 
 /// <summary>What becomes of the blend, which decides the pairs that are stopped.</summary>
 public enum BlendUse

@@ -31,6 +31,9 @@ public sealed record MixRequest
 
     /// <summary>How many draws; 0 leaves uncertainty out.</summary>
     public int Draws { get; init; }
+
+    /// <summary>What could be bought when the wish is out of reach; null for the whole catalogue, empty for no such advice.</summary>
+    public IReadOnlyList<Material>? Shop { get; init; }
 }
 
 /// <summary>What is wanted of the nutrients.</summary>

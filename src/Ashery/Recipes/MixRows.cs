@@ -22,6 +22,7 @@ internal static class MixRows
         var rows = new List<MixRow>();
         Shares(request.Limits, offers, rows);
         Contents(request.Limits, offers, rows);
+        PerNitrogen(request.Limits, offers, rows);
         Materials(request.Limits, offers, rows);
         Stock(request, offers, rows);
         Grade(request.Wish, offers, rows);
@@ -78,6 +79,16 @@ internal static class MixRows
                 rows.Add(new MixRow(
                     $"{symbol}<={Say.Percent(most)}", [.. offers.Select(o => o.Material.Label[nutrient] - (most * (1 + Slack)))]));
             }
+        }
+    }
+
+    private static void PerNitrogen(MixLimits limits, IReadOnlyList<Offer> offers, List<MixRow> rows)
+    {
+        foreach (var (nutrient, atLeast) in limits.PerNitrogen)
+        {
+            rows.Add(new MixRow(
+                $"{LabelBasis.Symbol(nutrient)} at least {Say.Percent(atLeast)} of N",
+                [.. offers.Select(o => (atLeast * (1 - Slack) * o.Material.Label[Nutrient.N]) - o.Material.Label[nutrient])]));
         }
     }
 

@@ -1,0 +1,61 @@
+using Ashery.Nutrients;
+using Ashery.Problems;
+
+namespace Ashery.Recipes;
+
+/// <summary>For each warning of the first blend, the best blend that avoids it.</summary>
+internal static class Alternatives
+{
+    /// <summary>How many more materials than asked for an alternative may use before there is said to be none.</summary>
+    private const int MoreMaterials = 2;
+
+    public static IReadOnlyDictionary<string, Recipe> Of(Kitchen kitchen, Recipe first)
+    {
+        var instead = new Dictionary<string, Recipe>(StringComparer.Ordinal);
+        foreach (var note in first.Notes.Where(static n => n.Severity is Severity.Warning))
+        {
+            if (Avoiding(note.Field, kitchen.Request) is { } request && Best(kitchen, request) is { } recipe)
+            {
+                instead[note.Field] = recipe;
+            }
+        }
+
+        return instead;
+    }
+
+    private static MixRequest? Avoiding(string field, MixRequest request)
+    {
+        var limits = request.Limits;
+        return field switch
+        {
+            RecipeNotes.ChlorideField => request with { Limits = limits with { Chloride = WarningThresholds.Chloride } },
+            RecipeNotes.AmmoniacalField => request with { Limits = limits with { AmmoniacalShareOfNitrogen = WarningThresholds.BalancedAmmoniacal } },
+            RecipeNotes.CalciumField => request with { Limits = limits with { PerNitrogen = [.. limits.PerNitrogen, Enough(Nutrient.Ca)] } },
+            RecipeNotes.MagnesiumField => request with { Limits = limits with { PerNitrogen = [.. limits.PerNitrogen, Enough(Nutrient.Mg)] } },
+            _ => null,
+        };
+    }
+
+    private static NitrogenShareLimit Enough(Nutrient nutrient) => new(nutrient, WarningThresholds.PerNitrogen(nutrient));
+
+    // The count asked for first; a grower would rather add a material than go without, so a few more after that.
+    private static Recipe? Best(Kitchen kitchen, MixRequest request)
+    {
+        var most = Math.Min(request.AtMost + MoreMaterials, RequestCheck.MostMaterials);
+        for (var atMost = request.AtMost; atMost <= most; atMost++)
+        {
+            var other = kitchen.For(request with { AtMost = atMost, Best = 1, Draws = 0, Rank = RankBy.TypicalAnalysis });
+            if (other.Measured() is { Recipes: [var best, ..] })
+            {
+                return best;
+            }
+
+            if (other.Model.Offers.Count <= atMost)
+            {
+                break;
+            }
+        }
+
+        return null;
+    }
+}

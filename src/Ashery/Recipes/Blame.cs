@@ -1,0 +1,50 @@
+using Ashery.Blending;
+
+namespace Ashery.Recipes;
+
+/// <summary>Names the limits that leave no blend at all, and finds the nearest blend without them.</summary>
+internal static class Blame
+{
+    public static (string Why, Recipe? Nearest) Of(Kitchen kitchen)
+    {
+        var request = kitchen.Request with { Best = 1 };
+        var wide = kitchen.For(request with { Limits = new MixLimits { Use = request.Limits.Use }, Batch = null, Measuring = new Measuring.Freely() });
+        var nearest = Best(wide);
+        if (nearest is null)
+        {
+            return (NothingWanted(kitchen), null);
+        }
+
+        var dropped = new List<string>();
+        Recipe? first = null;
+        foreach (var (name, without) in LimitVariants.Without(request))
+        {
+            if (Best(kitchen.For(without)) is { } recipe)
+            {
+                dropped.Add(name);
+                first ??= recipe;
+            }
+        }
+
+        return dropped.Count > 0
+            ? ($"No blend of these materials keeps every limit; without {Say.List(dropped)} {(dropped.Count > 1 ? "(any one of them) " : string.Empty)}there is one.", first)
+            : ("No blend of these materials keeps every limit, and dropping one of them is not enough.", nearest);
+    }
+
+    private static Recipe? Best(Kitchen kitchen) =>
+        kitchen.Model.Offers.Count > 0 && BlendSearch.Find(kitchen.Model.Search) is { Blends: [var blend, ..] } ? kitchen.Freely(blend) : null;
+
+    private static string NothingWanted(Kitchen kitchen)
+    {
+        var wish = kitchen.Request.Wish;
+        var wanted = MixModel.Wanted(wish);
+        if (kitchen.Request.Offers.All(o => wanted.All(n => o.Material.Label[n] <= 0)))
+        {
+            return $"None of these materials holds any nutrient of {wish.Name}.";
+        }
+
+        return kitchen.Model.LeftOut.Count > 0
+            ? $"No material can be used: {Say.List([.. kitchen.Model.LeftOut.Take(5).Select(static l => $"{l.Offer.Material.Id} ({l.Reason})")])}."
+            : "No blend of these materials is safe to make for this use.";
+    }
+}
