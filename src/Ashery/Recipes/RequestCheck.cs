@@ -15,8 +15,8 @@ internal static class RequestCheck
     public const int MostBlends = 1000;
     public const int MostDraws = 1_000_000;
 
-    /// <summary>Ten tonnes.</summary>
-    public const double LargestBatch = 1e7;
+    /// <summary>A tonne, as the readers of masses allow.</summary>
+    public const double LargestBatch = 1e6;
 
     /// <summary>Smallest step and batch, g: a tenth of a milligram.</summary>
     public const double SmallestMass = 1e-4;

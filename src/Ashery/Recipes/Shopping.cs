@@ -31,7 +31,13 @@ internal static class Shopping
             return null;
         }
 
-        return new MaterialToBuy(best.Material.Id, best.Material.Name, best.Error, best.Strength);
+        return new MaterialToBuy(best.Material.Id, best.Material.Name, best.Error, best.Strength ?? StrengthWith(kitchen, best.Material));
+    }
+
+    private static double? StrengthWith(Kitchen kitchen, Material material)
+    {
+        var with = kitchen.Request with { Offers = [.. kitchen.Request.Offers, new Offer(material)] };
+        return kitchen.For(with).StrongestAtRatio()?.Strength;
     }
 
     // Strong acids and lyes are not advised to anyone who only wants another ratio.
@@ -66,14 +72,15 @@ internal static class Shopping
         }
 
         var open = kitchen.For(Kitchen.WithoutDemands(with)).Model.Search;
-        return BlendSearch.StrongestAtRatio(open) is { } strongest
+        return PlainSteps.StrongestAtRatio(open) is { } strongest
             ? new Candidate(material, strongest.RatioError, strongest.Strength, Reaches: false, Penalty(material))
             : null;
     }
 
-    // Between equals the plainer material: fewer hazards, low in chloride, solid.
+    // Between equals the plainer material: a straight, fewer hazards, low in chloride, solid.
     private static int Penalty(Material material) =>
-        material.Hazards.Count(static h => h is not Hazard.Dust)
+        (material.Kind is MaterialKind.Straight or MaterialKind.CalciumMagnesium or MaterialKind.TraceElement ? 0 : 5)
+        + material.Hazards.Count(static h => h is not Hazard.Dust)
         + (material.Label[Nutrient.Cl] > WarningThresholds.Chloride ? 2 : 0)
         + (material.IsLiquid ? 1 : 0);
 

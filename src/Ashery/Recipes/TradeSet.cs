@@ -15,7 +15,7 @@ internal static class TradeSet
     {
         if (kitchen.Request.Measuring is Measuring.Freely)
         {
-            return [.. BlendSearch.TradeOffs(kitchen.Model.Search).Blends.Select(kitchen.Freely)];
+            return Unbeaten([.. PlainSteps.Many(kitchen.Model.Search).Select(kitchen.Freely)]);
         }
 
         // In whole steps: the best of each number of materials, of which the beaten ones are dropped.
