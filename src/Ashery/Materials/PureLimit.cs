@@ -12,9 +12,15 @@ public static class PureLimit
     /// <summary>Points allowed where the formula is an ideal that real bags run a little above.</summary>
     public const double IdealRounding = 1.0;
 
-    /// <summary>What passes the limit among the nutrients, worst explained; empty when all is well or nothing is known of the pure salt.</summary>
+    /// <summary>What passes the limit among the nutrients, each explained; empty when all is well or nothing is known of the pure salt.</summary>
+    /// <param name="field">What to call the label.</param>
+    /// <param name="label">Contents on the label basis.</param>
+    /// <param name="nutrients">The nutrients typed.</param>
+    /// <param name="limit">The material whose pure composition is the limit; null when none is known.</param>
+    /// <param name="name">What to call the material.</param>
+    /// <param name="lines">The lines as typed, where known: they tell on which basis a figure was meant.</param>
     public static IReadOnlyList<Problem> Check(
-        string field, LabelAnalysis label, IReadOnlyList<Nutrient> nutrients, Material? limit, string name)
+        string field, LabelAnalysis label, IReadOnlyList<Nutrient> nutrients, Material? limit, string name, IReadOnlyList<LabelLine>? lines = null)
     {
         if (limit?.Pure is not { } pure)
         {
@@ -28,34 +34,27 @@ public static class PureLimit
             var (typed, most) = (label.Percent(n), pure.Percent(n));
             if (typed > most + slack)
             {
-                (problems ??= []).Add(Explain($"{field}, {LabelBasis.Symbol(n)}", n, typed, most, name));
+                var line = lines?.FirstOrDefault(l => LabelItems.NutrientOf(l.Item) == n && !LabelItems.IsNitrogenForm(l.Item));
+                var symbol = line is null ? LabelBasis.Symbol(n) : LabelItems.Symbol(line.Item);
+                (problems ??= []).Add(most <= 0
+                    ? new Problem($"{field}, {symbol}", FormattableString.Invariant($"{name} holds no {symbol}, the label says {typed:0.##} %."), "Choose another material, or set it to 0.")
+                    : Above($"{field}, {symbol}", line, typed, most, slack, symbol));
             }
         }
 
         return problems ?? [];
     }
 
-    private static Problem Explain(string field, Nutrient n, double typed, double most, string name)
+    private static Problem Above(string field, LabelLine? line, double typed, double most, double slack, string symbol)
     {
-        var symbol = LabelBasis.Symbol(n);
-        if (most <= 0)
+        // The limit in the unit of the line as it was typed.
+        var scale = line is null ? 1 : LabelItems.ToLabelBasis(line.Item);
+        var wayOut = FormattableString.Invariant($"At most {most / scale:0.##} % is possible: check the label.");
+        if (line is not null && LabelItems.Twin(line.Item) is { } twin && line.Percent * LabelItems.ToLabelBasis(twin) <= most + slack)
         {
-            return new Problem(field, FormattableString.Invariant($"{name} holds no {symbol}, the label says {typed:0.##} %."), "Choose another material, or set it to 0.");
+            wayOut = FormattableString.Invariant($"As {twin} it would fit: if the bag prints {line.Percent:0.##} % {twin}, type it as {twin}. Otherwise check the label.");
         }
 
-        // An element typed as itself is turned into the oxide before it comes here: a figure too high by the factor was the oxide already.
-        var oxide = Oxide(n);
-        var asTyped = typed * oxide.Factor;
-        var wayOut = oxide.Factor < 1 && asTyped <= most + Rounding
-            ? FormattableString.Invariant($"If the bag prints {oxide.Element} as the oxide, {asTyped:0.##} is the {oxide.Name} figure: type it as {oxide.Name}. Otherwise check the label.")
-            : FormattableString.Invariant($"At most {most:0.##} % is possible: check the label.");
-        return new Problem(field, FormattableString.Invariant($"{typed:0.##} % is more than the pure salt holds ({most:0.##} % {symbol})."), wayOut);
+        return new Problem(field, FormattableString.Invariant($"{typed / scale:0.##} % is more than the pure salt holds ({most / scale:0.##} % {symbol})."), wayOut);
     }
-
-    private static (double Factor, string Element, string Name) Oxide(Nutrient n) => n switch
-    {
-        Nutrient.P => (LabelBasis.PhosphorusInP2O5, "phosphorus", "P2O5"),
-        Nutrient.K => (LabelBasis.PotassiumInK2O, "potassium", "K2O"),
-        _ => (1, string.Empty, string.Empty),
-    };
 }
