@@ -11,8 +11,11 @@ internal static class Application
     /// <summary>In the order of the work.</summary>
     public static IReadOnlyList<Verb> Verbs() =>
     [
+        new MixVerb(),
+        new CompatibleVerb(),
         new MaterialsVerb(),
         new CropsVerb(),
+        new ServeVerb(),
         new CompletionVerb(),
     ];
 

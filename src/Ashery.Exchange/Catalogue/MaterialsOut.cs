@@ -15,9 +15,9 @@ public static class MaterialsOut
     /// <summary>With everything known of it.</summary>
     public static MaterialJson WithSheet(Material material) => Line(material) with { Sheet = Sheet(material) };
 
-    /// <summary>Words of the cautions that go with a material whatever is done with it.</summary>
+    /// <summary>Words of the cautions that go with handling and keeping a material.</summary>
     public static IReadOnlyList<string> Cautions(Material material) =>
-        [.. CautionIndex.Default.CautionsFor([material], Enum.GetValues<CautionUse>())
+        [.. CautionIndex.Default.CautionsFor([material], CautionUse.Mixing, CautionUse.Storing)
             .Select(static id => CautionIndex.Default.Find(id)).OfType<Caution>().Select(static c => c.Words)];
 
     internal static IReadOnlyDictionary<string, double> Percent(LabelAnalysis label) =>
