@@ -2,12 +2,13 @@ namespace Ashery.Cli.Text;
 
 /// <summary>
 /// A plain table: headings, a rule under them, columns two blanks apart, figures to the right. When it is wider than the
-/// line the widest text column is broken into several lines.
+/// line, columns of words are broken into several lines, the last one first.
 /// </summary>
 internal sealed class Table
 {
     private const int Gap = 2;
     private const int Narrowest = 8;
+    private const int Comfortable = 16;
 
     private readonly (string Heading, bool Right)[] columns;
     private readonly List<string[]> rows = [];
@@ -53,15 +54,7 @@ internal sealed class Table
 
         for (var over = widths.Sum() + (Gap * (widths.Length - 1)) - room; over > 0; over--)
         {
-            var widest = -1;
-            for (var c = 0; c < widths.Length; c++)
-            {
-                if (!columns[c].Right && widths[c] > Narrowest && (widest < 0 || widths[c] > widths[widest]))
-                {
-                    widest = c;
-                }
-            }
-
+            var widest = ToNarrow(widths);
             if (widest < 0)
             {
                 break;
@@ -71,6 +64,34 @@ internal sealed class Table
         }
 
         return widths;
+    }
+
+    // The last column of words gives way first, since it is a name or a reason; the first holds what is typed again.
+    private int ToNarrow(int[] widths)
+    {
+        for (var c = columns.Length - 1; c > 0; c--)
+        {
+            if (!columns[c].Right)
+            {
+                if (widths[c] > Comfortable)
+                {
+                    return c;
+                }
+
+                break;
+            }
+        }
+
+        var widest = -1;
+        for (var c = 0; c < widths.Length; c++)
+        {
+            if (!columns[c].Right && widths[c] > Narrowest && (widest < 0 || widths[c] > widths[widest]))
+            {
+                widest = c;
+            }
+        }
+
+        return widest;
     }
 
     private void WriteRow(TextWriter output, string[] cells, int[] widths, int indent)

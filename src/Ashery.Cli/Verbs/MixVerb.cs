@@ -55,16 +55,17 @@ internal sealed class MixVerb : Verb
             return Faults.WrongUse(terminal, this, given);
         }
 
+        var full = answer.Value with { Problems = [.. words.Notes, .. answer.Value.Problems] };
         if (given.Has(Json))
         {
-            terminal.Output.Write(MixJson.Write(answer.Value));
+            terminal.Output.Write(MixJson.Write(full));
         }
         else
         {
-            MixText.Write(terminal, MixJson.From(answer.Value));
+            MixText.Write(terminal, MixJson.From(full));
         }
 
-        return answer.Value.OutOfReach is null ? ExitCode.Done : ExitCode.OutOfReach;
+        return full.OutOfReach is null ? ExitCode.Done : ExitCode.OutOfReach;
     }
 
     internal static IEnumerable<string> CropIds() => CropCatalogue.Default.All.Select(static c => c.Id);

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Ashery.Cli.Frame;
 using Ashery.Gardens;
 using Ashery.Materials;
@@ -29,6 +28,7 @@ internal sealed class MixWords
     private readonly ValueOption rank;
     private readonly ValueOption draws;
     private readonly ValueOption seed;
+    private readonly List<Problem> notes = [];
 
     public MixWords(Verb verb)
     {
@@ -53,6 +53,9 @@ internal sealed class MixWords
         draws = Add(new ValueOption("--draws", "NUMBER", "Draws over label ranges and scoop errors (0; 10000 with --rank percentile95)"));
         seed = Add(new ValueOption("--seed", "NUMBER", "Seed of the draws (1)"));
     }
+
+    /// <summary>What was taken for granted while reading materials.</summary>
+    public IReadOnlyList<Problem> Notes => notes;
 
     /// <summary>Null, with problems kept, when something is wrong.</summary>
     public MixRequest? Read(Given given, Terminal terminal, GardenSource source)
@@ -132,10 +135,13 @@ internal sealed class MixWords
                 return [];
             }
 
-            if (given.Take(InlineMaterial.Parse(word, MaterialCatalogue.Default)) is not { } material)
+            var read = InlineMaterial.Parse(word, MaterialCatalogue.Default);
+            if (given.Take(read) is not { } material)
             {
                 continue;
             }
+
+            notes.AddRange(read.Problems);
 
             if (offers.Exists(o => o.Material.Id == material.Id))
             {
@@ -160,14 +166,15 @@ internal sealed class MixWords
         foreach (var text in given.Texts(price))
         {
             var parts = text.Split('=', 2);
-            if (parts.Length == 2
-                && double.TryParse(parts[1], NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var kg) && double.IsFinite(kg) && kg < 1e9
-                && prices.TryAdd(parts[0], kg))
+            var kg = NumberReader.NotNegative(parts[^1], "price", example: "1.2");
+            if (parts.Length == 2 && kg.Ok && prices.TryAdd(parts[0].Trim(), kg.Value))
             {
                 continue;
             }
 
-            given.Add(new Problem("price", $"{SafeText.Quoted(text)} is not a price a kg of a material.", "Write id, = and a number with a point, as in --price urea=1.2, each material once."));
+            given.Add(kg.Ok || parts.Length < 2
+                ? new Problem("price", $"{SafeText.Quoted(text)} is not a price a kg of a material.", "Write its id, = and a number, each material once, as in --price urea=1.2.")
+                : kg.Problems[0]);
         }
 
         return prices;
@@ -180,21 +187,9 @@ internal sealed class MixWords
             return null;
         }
 
-        var ends = text.Split("..", 2);
-        var masses = ends.Select(end => QuantityReader.Mass(end, "batch", ends.Length == 1 ? "120g" : "40g..60g")).ToList();
-        foreach (var mass in masses.Where(static m => !m.Ok))
-        {
-            given.AddRange(mass.Problems);
-            return null;
-        }
-
-        if (masses[0].Value.Grams > masses[^1].Value.Grams)
-        {
-            given.Add(new Problem("batch", $"{SafeText.Quoted(text)} ends before it starts.", "Write the smaller mass first, as in --batch 40g..60g."));
-            return null;
-        }
-
-        return new BatchWindow(masses[0].Value, masses[^1].Value);
+        var window = QuantityReader.MassWindow(text, "batch", text.Contains("..", StringComparison.Ordinal) ? "40g..60g" : "120g");
+        given.AddRange(window.Problems);
+        return window.Ok ? new BatchWindow(window.Value.From, window.Value.To) : null;
     }
 
     private bool NamesAScoop(Given given) => given.Has(scoop) && given.Text(scoop) is { Length: > 0 } text && !char.IsAsciiDigit(text[0]);

@@ -7,6 +7,7 @@ namespace Ashery.Exchange.Catalogue;
 /// <summary>Generated descriptions of the catalogue's JSON.</summary>
 [JsonSerializable(typeof(MaterialsJson))]
 [JsonSerializable(typeof(CropsJson))]
+[JsonSerializable(typeof(ShelfJson))]
 public sealed partial class CatalogueJson : JsonSerializerContext
 {
     /// <summary>In the form every JSON text here has; what is not known is left out.</summary>
