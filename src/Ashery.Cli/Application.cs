@@ -12,7 +12,6 @@ internal static class Application
     public static IReadOnlyList<Verb> Verbs() =>
     [
         new MixVerb(),
-        new MixVerb(),
         new CompatibleVerb(),
         new ShelfVerb(),
         new MaterialsVerb(),

@@ -33,6 +33,10 @@ internal static class BlendText
         page.Bullets("Take care", [.. blend.Cautions.Select(static c => c.Words)]);
     }
 
+    /// <summary>The same materials in the same shares.</summary>
+    public static bool Same(BlendJson a, BlendJson b) =>
+        a.Parts.Count == b.Parts.Count && a.Parts.All(p => b.Parts.Any(q => q.Material == p.Material && Math.Abs(q.Share - p.Share) < 1e-9));
+
     /// <summary>Amounts and grade only.</summary>
     public static void WriteShort(Terminal terminal, Page page, string title, BlendJson blend)
     {
@@ -59,7 +63,7 @@ internal static class BlendText
                 Grade(b),
                 Figures.Fixed(b.Strength, 1) + " %",
                 .. priced ? [Figures.Fixed(b.CostPerKgNutrient, 2)] : Array.Empty<string>(),
-                Parts(b),
+                Parts(b, answer),
             ]);
         }
 
@@ -69,9 +73,10 @@ internal static class BlendText
     public static string Grade(BlendJson blend) =>
         $"{Figures.Fixed(blend.Grade["N"], 1)}-{Figures.Fixed(blend.Grade["P2O5"], 1)}-{Figures.Fixed(blend.Grade["K2O"], 1)}";
 
-    /// <summary><c>8 g ammonium-sulfate + 1 g map-granular</c>, in scoops where scooped, in percent for a kilogram.</summary>
-    public static string Parts(BlendJson blend) => string.Join(" + ", blend.Parts.Select(p => p.Scoops is { } scoops
-        ? $"{Figures.Whole(scoops)} x {p.Material}"
+    /// <summary>Scoops where scooped, grams of a batch where one was asked for, else percent.</summary>
+    public static string Parts(BlendJson blend, MixJson answer) => string.Join(" + ", blend.Parts.Select(p =>
+        p.Scoops is { } scoops ? $"{Figures.Whole(scoops)} x {p.Material}"
+        : answer.Asked.BatchTo is null ? $"{Figures.Percent(p.Share, 1)} {p.Material}"
         : $"{Grams(p.Grams)} {p.Material}"));
 
     private static Table Amounts(BlendJson blend)

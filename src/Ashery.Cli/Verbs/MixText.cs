@@ -41,7 +41,7 @@ internal static class MixText
 
         var best = answer.Blends[0];
         var proved = answer.Proved ? "proved best" : $"not proved best (the error may still be {Figures.Percent(answer.WholeStepGap)} lower)";
-        return $"{BlendText.Parts(best)} for {wish}: grade {BlendText.Grade(best)}, {answer.ErrorMeasure} {Figures.Percent(best.RatioError)}, {proved}.";
+        return $"{BlendText.Parts(best, answer)} for {wish}: grade {BlendText.Grade(best)}, {answer.ErrorMeasure} {Figures.Percent(best.RatioError)}, {proved}.";
     }
 
     private static void OutOfReach(Terminal terminal, Page page, MixJson answer, OutOfReachJson reach)
@@ -76,7 +76,7 @@ internal static class MixText
         var table = new Table("avoids", ">error", "grade", "blend");
         foreach (var (field, blend) in answer.Instead)
         {
-            table.Add(field, Figures.Percent(blend.RatioError), BlendText.Grade(blend), BlendText.Parts(blend));
+            table.Add(field, Figures.Percent(blend.RatioError), BlendText.Grade(blend), BlendText.Parts(blend, answer));
         }
 
         table.Write(terminal.Output, terminal.Width, indent: 2);
@@ -106,7 +106,20 @@ internal static class MixText
 
     private static void Exact(Terminal terminal, Page page, MixJson answer)
     {
-        if (answer.AtExactRatio is { } exact)
+        if (answer.AtExactRatio is not { } exact)
+        {
+            return;
+        }
+
+        if (answer.Blends.Count > 0 && BlendText.Same(exact, answer.Blends[0]))
+        {
+            page.Title("The blend is also the strongest at exactly this ratio.");
+        }
+        else if (answer.OutOfReach?.Nearest is { } nearest && BlendText.Same(exact, nearest))
+        {
+            page.Title("The nearest blend is the strongest at exactly this ratio.");
+        }
+        else
         {
             BlendText.WriteShort(terminal, page, "Strongest at exactly this ratio", exact);
         }
