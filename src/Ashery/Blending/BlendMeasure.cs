@@ -37,4 +37,19 @@ public static class BlendMeasure
         var fractions = masses.Select(g => g / total).ToArray();
         return new Blend(members, fractions, sum / content.Length, largest, nutrient / total, cost / nutrient);
     }
+
+    /// <summary>Mass fraction of each of the target's nutrients in a blend.</summary>
+    public static double[] Contents(BlendRequest request, Blend blend)
+    {
+        var contents = new double[request.Target.Count];
+        for (var k = 0; k < blend.Members.Count; k++)
+        {
+            for (var j = 0; j < contents.Length; j++)
+            {
+                contents[j] += request.Columns[blend.Members[k]].Content[j] * blend.MassFractions[k];
+            }
+        }
+
+        return contents;
+    }
 }

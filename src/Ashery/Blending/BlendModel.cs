@@ -44,6 +44,7 @@ internal sealed class BlendModel
         Cost = new double[Columns];
         Mass = new double[Columns];
         Rows = new double[RowCount * Columns];
+        RowScale = new double[RowCount];
         for (var i = 0; i < Columns; i++)
         {
             FillColumn(i, request.Columns[Order[i]]);
@@ -98,6 +99,9 @@ internal sealed class BlendModel
     /// <summary>Side rows over x, row after row, each scaled to a largest coefficient of one.</summary>
     public double[] Rows { get; }
 
+    /// <summary>What each row was divided by.</summary>
+    public double[] RowScale { get; }
+
     /// <summary>For each column the columns it may not be with; null when there are no pairs.</summary>
     public BitSet[]? Conflicts { get; }
 
@@ -120,6 +124,23 @@ internal sealed class BlendModel
     public double WeightAbove => Aim == BlendAim.AtLeast ? 0 : 1.0 / Nutrients;
 
     public double WeightBelow => 1.0 / Nutrients;
+
+    /// <summary>True when the column may join the members.</summary>
+    public bool Fits(ReadOnlySpan<int> members, int column)
+    {
+        if (Conflicts is not null)
+        {
+            foreach (var i in members)
+            {
+                if (Conflicts[i].Has(column))
+                {
+                    return false;
+                }
+            }
+        }
+
+        return true;
+    }
 
     public bool Compatible(ReadOnlySpan<int> members)
     {
@@ -214,12 +235,10 @@ internal sealed class BlendModel
             largest = Math.Max(largest, Math.Abs(row[i]));
         }
 
-        if (largest > 0)
+        RowScale[r] = largest > 0 ? largest : 1;
+        foreach (ref var g in row)
         {
-            foreach (ref var g in row)
-            {
-                g /= largest;
-            }
+            g /= RowScale[r];
         }
     }
 
@@ -231,22 +250,29 @@ internal sealed class BlendModel
             rank[i] = Rank(i);
         }
 
-        var priced = Array.Exists(Unpriced, u => u == 0);
-        FlatCost = priced ? 0 : double.PositiveInfinity;
         var levels = new List<double[]>();
-        if (Aim != BlendAim.StrongestAtRatio && Differ(Unpriced))
+        if (Aim == BlendAim.StrongestAtRatio)
+        {
+            // Mass takes the place of cost, in the objectives and in the order of blends.
+            Mass.CopyTo(Cost, 0);
+            Array.Clear(Unpriced);
+        }
+
+        if (Differ(Unpriced))
         {
             UnpricedLevel = levels.Count;
             levels.Add(Unpriced);
         }
 
-        if (Aim != BlendAim.StrongestAtRatio && priced && Array.Exists(Cost, c => c > 0))
+        var priced = Array.Exists(Unpriced, u => u == 0);
+        FlatCost = priced ? 0 : double.PositiveInfinity;
+        if (priced && Array.Exists(Cost, c => c > 0))
         {
             CostLevel = levels.Count;
             levels.Add(Cost);
         }
 
-        if (Differ(Mass))
+        if (Aim != BlendAim.StrongestAtRatio && Differ(Mass))
         {
             levels.Add(Mass);
         }

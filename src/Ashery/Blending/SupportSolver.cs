@@ -35,5 +35,14 @@ internal sealed class SupportSolver(BlendModel model, int largest) : IDisposable
         return count == members.Length ? FoundBlend.Of(model, members, amounts.AsSpan(0, count)) : null;
     }
 
+    /// <summary>Least error with any amounts of these columns; infinite when the rows leave nothing.</summary>
+    public double Error(ReadOnlySpan<int> members)
+    {
+        programme.Load(model, members);
+        return programme.Start() && programme.Run(double.PositiveInfinity) == BlendProgramme.Outcome.Optimal
+            ? programme.Value
+            : double.PositiveInfinity;
+    }
+
     public void Dispose() => programme.Dispose();
 }
