@@ -33,6 +33,9 @@ public sealed record MixJson
     /// <summary>In whole steps and not proved: how much lower the error of the best could still be; else 0.</summary>
     public required double WholeStepGap { get; init; }
 
+    /// <summary>In whole steps: the ratio error of the best blend in free amounts, which no steps can better; else null.</summary>
+    public required double? FreeError { get; init; }
+
     /// <summary>Multipliers that prove the bound on the best error, checkable by hand; null in whole steps.</summary>
     public required CertificateJson? Certificate { get; init; }
 
@@ -69,6 +72,7 @@ public sealed record MixJson
         Blends = [.. answer.Blends.Select(BlendJson.From)],
         Proved = answer.Proved,
         WholeStepGap = answer.WholeStepGap,
+        FreeError = answer.FreeError,
         Certificate = CertificateJson.From(answer),
         AtExactRatio = answer.AtExactRatio is { } exact ? BlendJson.From(exact) : null,
         OutOfReach = OutOfReachJson.From(answer.OutOfReach),

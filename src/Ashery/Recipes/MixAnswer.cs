@@ -41,6 +41,9 @@ public sealed record MixAnswer
     /// <summary>In whole steps and not proved: how much lower the error of the best could still be.</summary>
     public double WholeStepGap { get; init; }
 
+    /// <summary>In whole steps: the error of the best blend in free amounts, which no steps can better; else null.</summary>
+    public double? FreeError { get; init; }
+
     /// <summary>What was asked, with what was filled in for it.</summary>
     public MixRequest? Request { get; init; }
 }

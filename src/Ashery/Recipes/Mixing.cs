@@ -52,6 +52,7 @@ public static class Mixing
             Blends = found.Recipes,
             Proved = found.Proved,
             WholeStepGap = found.Gap,
+            FreeError = request.Measuring is not Measuring.Freely && free.Blends.Count > 0 ? free.Blends[0].RatioError : null,
             Certificate = request.Measuring is Measuring.Freely ? free.Certificate : null,
             AtExactRatio = exact,
             OutOfReach = outOfReach,
