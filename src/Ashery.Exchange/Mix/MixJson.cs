@@ -51,6 +51,12 @@ public sealed record MixJson
     /// <summary>Blends none of which is worse than another in error, cost, number of materials and strength all at once.</summary>
     public required IReadOnlyList<BlendJson> Trade { get; init; }
 
+    /// <summary>True when every set of materials within the limits was looked at or ruled out for <c>trade</c>.</summary>
+    public required bool TradeExact { get; init; }
+
+    /// <summary>How many more blends would trade, beyond those listed.</summary>
+    public required int TradeLeft { get; init; }
+
     /// <summary>For a warning of the first blend, by its field: the best blend that avoids it.</summary>
     public required IReadOnlyDictionary<string, BlendJson> Instead { get; init; }
 
@@ -78,6 +84,8 @@ public sealed record MixJson
         OutOfReach = OutOfReachJson.From(answer.OutOfReach),
         NearMiss = OutOfReachJson.From(answer.NearMiss),
         Trade = [.. answer.Trade.Select(BlendJson.From)],
+        TradeExact = answer.TradeExact,
+        TradeLeft = answer.TradeLeft,
         Instead = answer.Instead.ToDictionary(static i => i.Key, static i => BlendJson.From(i.Value), StringComparer.Ordinal),
         LeftOut = [.. answer.LeftOut.Select(static l => new LeftOutJson(l.MaterialId, l.Reason))],
         Problems = ProblemJson.From(answer.Problems),

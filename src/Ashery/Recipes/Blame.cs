@@ -28,7 +28,18 @@ internal static class Blame
 
         return dropped.Count > 0
             ? ($"No blend of these materials keeps every limit; without {Say.List(dropped)} {(dropped.Count > 1 ? "(any one of them) " : string.Empty)}there is one.", first)
-            : ("No blend of these materials keeps every limit, and dropping one of them is not enough.", nearest);
+            : (Together(kitchen), nearest);
+    }
+
+    // No one limit is to blame: name some that cannot hold together.
+    private static string Together(Kitchen kitchen)
+    {
+        var rows = MixRows.Of(kitchen.Request, kitchen.Model.Sieved);
+        var search = kitchen.Model.Open(rows);
+        var conflict = kitchen.Model.Sieved.Count > 0 ? BlendSearch.Conflict(search).Conflict : [];
+        return conflict.Count > 0
+            ? $"No blend of these materials keeps every limit, and dropping one is not enough; among them {Say.List([.. conflict.Select(r => search.Rows[r].Name)])} cannot hold together."
+            : "No blend of these materials keeps every limit, and dropping one of them is not enough.";
     }
 
     private static Recipe? Best(Kitchen kitchen) =>

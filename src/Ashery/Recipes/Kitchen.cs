@@ -36,7 +36,7 @@ internal sealed class Kitchen(MixModel model, CompatibilityChart chart)
         }
 
         free ??= BlendSearch.Find(Model.Search);
-        return new Found([.. free.Blends.Select(Freely)], free.Proved, Gap: 0);
+        return LikelySpread.Rank(this, new Found([.. free.Blends.Select(Freely)], free.Proved, Gap: 0), free.Blends);
     }
 
     /// <summary>A blend in any amounts: the largest batch of the window that the stock allows.</summary>
@@ -74,7 +74,7 @@ internal sealed class Kitchen(MixModel model, CompatibilityChart chart)
     {
         var request = WithoutDemands(Request);
         var open = ReferenceEquals(request, Request) ? this : For(request);
-        return open.Model.Offers.Count > 0 && PlainSteps.StrongestAtRatio(open.Model.Search) is { } blend ? open.Freely(blend) : null;
+        return open.Model.Offers.Count > 0 && BlendSearch.StrongestAtRatio(open.Model.Search) is { } blend ? open.Freely(blend) : null;
     }
 
     /// <summary>The request without what asks for strength: the grade as a ratio, and no least strength.</summary>

@@ -30,6 +30,12 @@ public sealed record MixAnswer
     /// <summary>Blends none of which is worse than another in error, cost, number of materials and strength all at once.</summary>
     public required IReadOnlyList<Recipe> Trade { get; init; }
 
+    /// <summary>True when every set of materials within the limits was looked at or ruled out for <see cref="Trade"/>.</summary>
+    public bool TradeExact { get; init; } = true;
+
+    /// <summary>How many more blends would trade, beyond those listed.</summary>
+    public int TradeLeft { get; init; }
+
     /// <summary>Best blend that avoids a warning of the first blend, by the warning's field.</summary>
     public IReadOnlyDictionary<string, Recipe> Instead { get; init; } = new Dictionary<string, Recipe>();
 

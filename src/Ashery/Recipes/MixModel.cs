@@ -8,15 +8,19 @@ namespace Ashery.Recipes;
 /// <summary>A wish, offers and limits as columns, rows and forbidden pairs.</summary>
 internal sealed class MixModel
 {
-    private MixModel(MixRequest request, IReadOnlyList<Offer> offers, IReadOnlyList<LeftOut> leftOut, BlendRequest search)
+    private MixModel(MixRequest request, IReadOnlyList<Offer> sieved, IReadOnlyList<Offer> offers, IReadOnlyList<LeftOut> leftOut, BlendRequest search)
     {
         Request = request;
+        Sieved = sieved;
         Offers = offers;
         LeftOut = leftOut;
         Search = search;
     }
 
     public MixRequest Request { get; }
+
+    /// <summary>Offers that no limit rules out by what they are; rows may rule out more.</summary>
+    public IReadOnlyList<Offer> Sieved { get; }
 
     /// <summary>Offers in the order of the columns.</summary>
     public IReadOnlyList<Offer> Offers { get; }
@@ -46,19 +50,27 @@ internal sealed class MixModel
             }
         }
 
+        IReadOnlyList<Offer> sieved = [.. offers];
         var rows = MixRows.Of(request, offers);
         DropUnusable(offers, rows, leftOut);
+        var search = Columns(request, offers, rows) with { ForbiddenPairs = Forbidden(offers, request.Limits.Use, chart) };
+        return new MixModel(request, sieved, offers, leftOut, search);
+    }
+
+    /// <summary>The sieved offers under rows of the caller's, no pair kept apart.</summary>
+    public BlendRequest Open(List<MixRow> rows) => Columns(Request, Sieved, rows);
+
+    private static BlendRequest Columns(MixRequest request, IReadOnlyList<Offer> offers, List<MixRow> rows)
+    {
         var wanted = Wanted(request.Wish);
-        var search = new BlendRequest
+        return new BlendRequest
         {
             Columns = [.. offers.Select(o => new Column(o.Material.Id, [.. wanted.Select(n => o.Material.Label[n])], o.PricePerKg))],
             Target = [.. wanted.Select(n => request.Wish.Shares[n])],
             Rows = [.. rows.Where(static r => Matters(r)).Select(static r => new LinearRow(r.Name, r.Coefficients))],
-            ForbiddenPairs = Forbidden(offers, request.Limits.Use, chart),
             AtMost = request.AtMost,
             Best = request.Best,
         };
-        return new MixModel(request, offers, leftOut, search);
     }
 
     // A row without a negative coefficient forbids every material that has a positive one.

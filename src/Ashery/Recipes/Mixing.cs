@@ -45,6 +45,7 @@ public static class Mixing
             notes.Add(new Problem("ratio", nearMiss.Why, Reach.WayOut(nearMiss), Severity.Note));
         }
 
+        var trade = found.Recipes.Count > 0 ? TradeSet.Of(kitchen) : new Trade([], Exact: true, Left: 0);
         return new MixAnswer
         {
             Wish = request.Wish,
@@ -57,7 +58,9 @@ public static class Mixing
             AtExactRatio = exact,
             OutOfReach = outOfReach,
             NearMiss = nearMiss,
-            Trade = found.Recipes.Count > 0 ? TradeSet.Of(kitchen) : [],
+            Trade = trade.Recipes,
+            TradeExact = trade.Exact,
+            TradeLeft = trade.Left,
             Instead = found.Recipes.Count > 0 ? Alternatives.Of(kitchen, found.Recipes[0]) : new Dictionary<string, Recipe>(),
             LeftOut = [.. model.LeftOut.Select(static l => new LeftOutMaterial(l.Offer.Material.Id, l.Reason))],
             Problems = notes,

@@ -89,37 +89,21 @@ internal static class Reach
     private static OutOfReach Grade(Kitchen kitchen, Recipe? exact)
     {
         var wish = kitchen.Request.Wish;
-        var open = kitchen.For(Kitchen.WithoutDemands(kitchen.Request) with { Best = 1 });
-        var nearest = exact ?? (open.Model.Offers.Count > 0 && BlendSearch.Find(open.Model.Search) is { Blends: [var blend, ..] } ? open.Freely(blend) : null);
-        if (nearest is null)
+        var open = kitchen.For(Kitchen.WithoutDemands(kitchen.Request));
+        if (open.Model.Offers.Count == 0 || BlendSearch.NearestToGrade(open.Model.Search) is not { } reached)
         {
             return NoBlend(kitchen, exact);
         }
 
         var wanted = MixModel.Wanted(wish);
-        var sum = wanted.Sum(n => wish.Shares[n]);
+        var nearest = exact ?? open.Freely(reached.Blend);
+        Nutrient? shortest = reached.FallsShort is { } j ? wanted[j] : null;
         var strength = wanted.Sum(n => nearest.Grade[n]);
         var why = exact is null
-            ? $"{wish.Name} cannot be reached from these materials, and no blend of them has its ratio exactly; the nearest has an error of {Say.Percent(nearest.RatioError)}."
-            : $"{wish.Name} needs {Say.Percent(sum)} of nutrients by weight; the strongest blend of these materials at that ratio holds {Say.Percent(strength)}.";
-        return new OutOfReach(why, nearest, Scarcest(nearest, wish), Shopping.ToBuy(kitchen, nearest.RatioError, strength));
+            ? $"{wish.Name} cannot be reached from these materials, and no blend of them has its ratio exactly; the nearest falls short by {Say.Percent(reached.Shortfall)} on average."
+            : $"{wish.Name} needs {Say.Percent(wanted.Sum(n => wish.Shares[n]))} of nutrients by weight; the strongest blend of these materials at that ratio holds {Say.Percent(strength)}.";
+        return new OutOfReach(why, nearest, shortest, Shopping.ToBuy(kitchen, nearest.RatioError, strength));
     }
-
-    // Of the nutrients furthest below the grade, the one whose carriers take the most room.
-    private static Nutrient? Scarcest(Recipe recipe, Wish wish)
-    {
-        var wanted = MixModel.Wanted(wish);
-        var least = wanted.Min(n => recipe.Grade[n] / wish.Shares[n]);
-        return least >= 1
-            ? null
-            : wanted.Where(n => recipe.Grade[n] / wish.Shares[n] <= least + 1e-6).MaxBy(n => Room(recipe, n, wanted));
-    }
-
-    private static double Room(Recipe recipe, Nutrient nutrient, IReadOnlyList<Nutrient> wanted) => recipe.Parts.Sum(p =>
-    {
-        var all = wanted.Sum(n => p.Material.Label[n]);
-        return all > 0 ? p.Share * p.Material.Label[nutrient] / all : 0;
-    });
 
     private static OutOfReach NoBlend(Kitchen kitchen, Recipe? exact)
     {

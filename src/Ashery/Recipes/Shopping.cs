@@ -72,7 +72,7 @@ internal static class Shopping
         }
 
         var open = kitchen.For(Kitchen.WithoutDemands(with)).Model.Search;
-        return PlainSteps.StrongestAtRatio(open) is { } strongest
+        return BlendSearch.StrongestAtRatio(open) is { } strongest
             ? new Candidate(material, strongest.RatioError, strongest.Strength, Reaches: false, Penalty(material))
             : null;
     }

@@ -11,21 +11,26 @@ internal static class TradeSet
     /// <summary>Differences below this are none: a tenth of a thousandth of a per cent.</summary>
     private const double Same = 1e-6;
 
-    public static IReadOnlyList<Recipe> Of(Kitchen kitchen)
+    /// <summary>The unbeaten blends, whether every set of materials was looked at, and how many more there were.</summary>
+    public static Trade Of(Kitchen kitchen)
     {
         if (kitchen.Request.Measuring is Measuring.Freely)
         {
-            return Unbeaten([.. PlainSteps.Many(kitchen.Model.Search).Select(kitchen.Freely)]);
+            var free = BlendSearch.TradeOffs(kitchen.Model.Search);
+            return new Trade([.. free.Blends.Select(kitchen.Freely)], free.Exact, free.Left);
         }
 
         // In whole steps: the best of each number of materials, of which the beaten ones are dropped.
         var recipes = new List<Recipe>();
+        var exact = true;
         for (var count = 1; count <= Math.Min(kitchen.Request.AtMost, kitchen.Model.Offers.Count); count++)
         {
-            recipes.AddRange(WholeSteps.Find(kitchen, kitchen.Model.Search with { AtMost = count }).Recipes);
+            var found = WholeSteps.Find(kitchen, kitchen.Model.Search with { AtMost = count });
+            recipes.AddRange(found.Recipes);
+            exact &= found.Proved;
         }
 
-        return Unbeaten(recipes);
+        return new Trade(Unbeaten(recipes), exact, Left: 0);
     }
 
     /// <summary>The unbeaten ones, fewest materials first, each composition once.</summary>
@@ -50,3 +55,6 @@ internal static class TradeSet
         && a.Strength >= b.Strength - Same
         && (a.CostPerKgNutrient ?? double.MaxValue) <= (b.CostPerKgNutrient ?? double.MaxValue) + Same;
 }
+
+/// <summary>What blends trade.</summary>
+internal sealed record Trade(IReadOnlyList<Recipe> Recipes, bool Exact, int Left);

@@ -10,9 +10,16 @@ internal static class WholeSteps
         var request = kitchen.Request;
         var batch = request.Batch!;
         var steps = kitchen.Model.Offers.Select(o => StepGrams(request.Measuring, o)).ToList();
-        var found = PlainSteps.WholeSteps(search, steps, batch.From.Grams, batch.To.Grams);
+        var answer = WholeStepSearch.Find(new WholeStepRequest
+        {
+            Blend = search,
+            StepGrams = steps,
+            FromGrams = batch.From.Grams,
+            ToGrams = batch.To.Grams,
+        });
         var inScoops = request.Measuring is Measuring.ByScoop;
-        return new Found([.. found.Select(b => kitchen.Make(b.Blend, b.Grams, inScoops ? b.Steps : null))], Proved: true, Gap: 0);
+        var recipes = answer.Blends.Select(b => kitchen.Make(b.Blend, b.Grams, inScoops ? b.Steps : null)).ToList();
+        return LikelySpread.Rank(kitchen, new Found(recipes, answer.Proved, answer.Gap), [.. answer.Blends.Select(static b => b.Blend)]);
     }
 
     private static double StepGrams(Measuring measuring, Materials.Offer offer) => measuring switch
