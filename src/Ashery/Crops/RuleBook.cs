@@ -7,7 +7,7 @@ namespace Ashery.Crops;
 /// <summary>All growing rules, as shipped or as the grower changed them. Planning and dosing read their figures from here.</summary>
 public sealed class RuleBook
 {
-    private static readonly string[] Files = ["seasons", "intervals", "gates", "caps", "doses", "ways"];
+    private static readonly string[] Files = ["seasons", "intervals", "gates", "caps", "doses", "pots", "ways"];
 
     private static readonly Lazy<RuleBook> Shipped = new(
         static () => new(Files.SelectMany(static file => EmbeddedData.Read($"data/rules/{file}.json", RuleJson.Default.GrowingRuleRowArray)).Select(static row => row.ToRule())));

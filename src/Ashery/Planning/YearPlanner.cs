@@ -3,65 +3,70 @@ using Ashery.Crops;
 using Ashery.Feeds;
 using Ashery.Nutrients;
 using Ashery.Pots;
+using Ashery.Problems;
 
 namespace Ashery.Planning;
 
-/// <summary>Plans a year of feeds.</summary>
+/// <summary>
+/// Plans a year of feeds: turns of mineral and organic feed, monthly leaf feed, trace elements and inoculant by need, each only where the
+/// season rules leave it. The same garden and day give the same plan.
+/// </summary>
 public static class YearPlanner
 {
-    private const int IntervalDays = 14;
-
     public static YearPlan Plan(YearRequest request)
     {
-        var garden = request.Garden;
-        var to = request.From.AddYears(1).AddDays(-1);
-        var seasons = SeasonCalendar.For(garden.Place, new SeasonThresholds());
-        List<DateOnly> dates = [];
-        for (var day = request.From; day <= to; day = day.AddDays(1))
+        var context = new PlanContext(request.Garden, request.From);
+        var run = new PlanRun(context);
+        foreach (var (slot, passOver) in Days(context))
         {
-            var s = seasons.Of(day);
-            if (s.HasFlag(DaySeasons.Growing) && !s.HasFlag(DaySeasons.Resting) && !s.HasFlag(DaySeasons.Hot) && (dates.Count == 0 || day.DayNumber - dates[^1].DayNumber >= IntervalDays))
-            {
-                dates.Add(day);
-            }
+            run.Give(slot, passOver);
         }
 
-        var feed = garden.Feeds.FirstOrDefault(static f => f.Kind == FeedKind.Mineral);
-        List<PlannedFeed> feeds = [];
-        foreach (var date in feed is null ? [] : dates)
-        {
-            var doses = garden.Pots.Select(pot => CropCatalogue.Default.Find(pot.CropId) is { } crop
-                ? Dosing.For(new() { Pot = pot, Crop = crop, Feed = feed!, On = date, FeedsInSeason = dates.Count, SeasonMonths = 6, ScaleStep = garden.Settings.ScaleStep })
-                : null).OfType<Dose>().Where(static d => d.Grams > 0);
-            feeds.AddRange(doses.GroupBy(static d => d.Grams).OrderBy(static g => g.Key).Select(g => new PlannedFeed(
-                date, FeedKind.Mineral, feed!.Id, feed.Name, [.. g.Select(static d => d.PotId)], g.Key, [.. g], ["Growing season."])));
-        }
-
+        var offers = NothingLeft.Find(context.Seasons, context.From, context.To, request.Garden.Feeds);
+        var account = PotAccount.Of(context, run);
         return new YearPlan
         {
-            From = request.From,
-            To = to,
-            Seasons = Stretches(seasons, request.From, to),
-            Feeds = feeds,
-            Months = MonthTotals(garden, feeds),
-            Shopping = [],
+            From = context.From,
+            To = context.To,
+            Seasons = Stretches(context),
+            Feeds = account.Feeds,
+            Months = YearTotals.Months(request.Garden, account.Feeds, run.FeedsById, context.From, context.To),
+            Shopping = ShoppingList.Of(request.Garden, run.Stock),
+            Supply = account.Supply,
+            LimeDebts = account.LimeDebts,
+            Offers = offers,
+            Replacements = run.Replacements,
+            SubstituteFeeds = run.SubstituteFeeds,
+            Rules = RuleNotes.Of(context, run),
+            Problems = [.. context.Problems, .. PlanProblems.Of(context, run), .. NothingLeft.AsProblems(offers)],
         };
     }
 
-    private static List<DatedSeason> Stretches(SeasonCalendar calendar, DateOnly from, DateOnly to)
+    private static IEnumerable<(FeedSlot Slot, Func<Pot, Crop, string?> PassOver)> Days(PlanContext context)
+    {
+        List<(FeedSlot Slot, Func<Pot, Crop, string?> PassOver)> days = [.. context.Turns.Select(static s => (s, (Func<Pot, Crop, string?>)(static (_, _) => null)))];
+        var taken = context.Turns.Select(static s => s.Day).ToHashSet();
+        SideFeeds.Add(context, taken, days);
+
+        // OrderBy keeps the order of equals, so that a plan is the same each time.
+        return days.OrderBy(static d => d.Slot.Day);
+    }
+
+    private static List<DatedSeason> Stretches(PlanContext context)
     {
         List<DatedSeason> all = [];
         foreach (var kind in Enum.GetValues<SeasonKind>())
         {
+            var flag = SeasonCalendar.Flag(kind);
             DateOnly? start = null;
-            for (var day = from; day <= to.AddDays(1); day = day.AddDays(1))
+            for (var day = context.From; day <= context.To.AddDays(1); day = day.AddDays(1))
             {
-                var on = day <= to && calendar.Of(day).HasFlag(SeasonCalendar.Flag(kind));
-                if (on && start is null)
+                var on = day <= context.To && context.Seasons.Calendar.Of(day).HasFlag(flag);
+                if (on)
                 {
-                    start = day;
+                    start ??= day;
                 }
-                else if (!on && start is { } s)
+                else if (start is { } s)
                 {
                     all.Add(new(kind, s, day.AddDays(-1)));
                     start = null;
@@ -69,16 +74,6 @@ public static class YearPlanner
             }
         }
 
-        return all;
-    }
-
-    private static List<MonthTotal> MonthTotals(Gardens.Garden garden, List<PlannedFeed> feeds)
-    {
-        var labels = garden.Feeds.ToDictionary(static f => f.Id, static f => f.Label);
-        var counts = garden.Pots.ToDictionary(static p => p.Id, static p => p.Count);
-        return [.. feeds.GroupBy(static f => (f.Date.Year, f.Date.Month)).Select(g => new MonthTotal(
-            g.Key.Year,
-            g.Key.Month,
-            new LabelAnalysisGrams(Enum.GetValues<Nutrient>().ToDictionary(static n => n, n => g.Sum(f => labels[f.FeedId][n] * f.Doses.Sum(d => d.Grams * counts[d.PotId]))))))];
+        return [.. all.OrderBy(static s => s.From).ThenBy(static s => s.Kind)];
     }
 }

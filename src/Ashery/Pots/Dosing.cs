@@ -1,41 +1,98 @@
 using Ashery.Crops;
+using Ashery.Feeds;
 using Ashery.Nutrients;
+using Ashery.Problems;
 
 namespace Ashery.Pots;
 
-/// <summary>How much of a feed a pot gets: published nitrogen a litre of medium a season, times volume, over the feeds of the season.</summary>
+/// <summary>How much of a feed a pot gets, and how it is given.</summary>
 public static class Dosing
 {
-    public static Dose For(DoseRequest request)
+    /// <summary>Mean length of a month, 365.25 / 12.</summary>
+    public const double DaysAMonth = 30.4375;
+
+    /// <summary>The dose of one feed for one pot on one day.</summary>
+    public static Dose For(DoseRequest request) => request.Feed.Kind switch
     {
-        var pot = request.Pot;
-        var rate = FeederRates.Default.SeasonNitrogen(request.Crop);
-        var season = (rate.Range.Low + rate.Range.High) / 2;
-        var stage = StageFraction(pot.Stage);
+        FeedKind.Foliar => FoliarDosing.For(request),
+        FeedKind.TraceElements => TraceDosing.For(request),
+        FeedKind.Inoculant => InoculantDosing.For(request),
+        _ => Nitrogen(request),
+    };
+
+    /// <summary>
+    /// g = rate [g N/L a season] x volume [L] / feeds a season x stage x factors of the day / N of the feed, and no more than the
+    /// smallest cap. (Amount = strength x volume x frequency, UMass Extension; rates of the SNA guide for producing nursery crops.)
+    /// </summary>
+    private static Dose Nitrogen(DoseRequest request)
+    {
         var n = request.Feed.Label[Nutrient.N];
-        var wanted = n > 0 ? season * pot.Volume.Litres * stage / Math.Max(1, request.FeedsInSeason) / n : 0;
-        var grams = Math.Floor((wanted / request.ScaleStep) + 0.5) * request.ScaleStep;
-        var perLitre = grams * n / pot.Volume.Litres * request.FeedsInSeason;
-        return new Dose
+        var litres = request.Pot.Volume.Litres;
+        var rate = SeasonRate.For(request.Crop, request.Pot.Volume, request.Rules);
+        var feeds = FeedsThatShare(request);
+        List<string> reasons = [];
+        List<Problem> notes = [];
+        double wanted;
+        if (request.Basis == DoseBasis.RuleOfThumb)
         {
-            PotId = pot.Id,
-            FeedId = request.Feed.Id,
-            Grams = grams,
-            WantedGrams = wanted,
-            NitrogenPerLitreSeason = perLitre,
-            NitrogenPerLitreMonth = perLitre / Math.Max(1, request.SeasonMonths),
-            RateBand = perLitre < rate.Range.Low ? "below low" : perLitre > rate.Range.High ? "above high" : "within",
-            Reasons = [FormattableString.Invariant($"{season:0.##} g N a litre of medium a season over {request.FeedsInSeason} feeds, times {stage:0.##} for the stage of the plant.")],
-        };
+            var stage = PlantAge.StageOn(request.Pot, request.On, request.Rules);
+            wanted = RuleOfThumb.Grams(request.Pot.Volume, stage, request.IntervalDays, request.Rules);
+            reasons.Add(FormattableString.Invariant($"Rule of thumb made to fit {litres:0.##} L: {wanted:0.##} g every {request.IntervalDays} days."));
+        }
+        else
+        {
+            var stage = PlantAge.FactorOn(request.Pot, request.On, request.Rules);
+            wanted = n > 0 ? rate.GramsPerLitre * litres / feeds * stage.Value / n : 0;
+            reasons.Add(rate.Words);
+            reasons.Add(FormattableString.Invariant($"Shared by {feeds:0.#} full feeds: {rate.GramsPerLitre * litres / feeds:0.###} g N each, {n * 100:0.##} % of this feed is N."));
+            if (stage.Value < 1)
+            {
+                reasons.Add(stage.Words);
+            }
+
+            if (n <= 0)
+            {
+                notes.Add(new("feed", $"{request.Feed.Name} holds no nitrogen, so a nitrogen rate gives no dose.", "Feed by a blend with nitrogen, or name this feed foliar or traceElements."));
+            }
+        }
+
+        foreach (var factor in request.Factors.Where(static f => f.Value < 1))
+        {
+            wanted *= factor.Value;
+            reasons.Add(factor.Words);
+        }
+
+        var most = DoseLimits.Smallest(request, reasons, wanted);
+        var measured = Measuring.Take(request, Math.Min(wanted, most), most, "steps");
+        return Finish(request, measured, wanted, n, feeds, [.. reasons, .. measured.Reasons], [.. notes, .. measured.Notes]);
     }
 
-    private static double StageFraction(PlantStage stage) => stage switch
+    /// <summary>A short season gets its share of the rate: as if the feeds of the shortest full season shared it.</summary>
+    private static double FeedsThatShare(DoseRequest request)
     {
-        PlantStage.Seedling => 0.25,
-        PlantStage.Liner => 0.5,
-        PlantStage.Young => 0.75,
-        PlantStage.RootBound => 0.6,
-        PlantStage.Dormant => 0,
-        _ => 1,
-    };
+        var rule = request.Rules["shortest-season"];
+        return Math.Max(Math.Max(1, request.FeedsInSeason), rule.IsOn ? rule["months"] * DaysAMonth / request.IntervalDays : 1);
+    }
+
+    private static Dose Finish(DoseRequest request, Measured measured, double wanted, double n, double feeds, List<string> reasons, List<Problem> notes)
+    {
+        var season = measured.Grams * n / request.Pot.Volume.Litres * feeds;
+        return new Dose
+        {
+            PotId = request.Pot.Id,
+            FeedId = request.Feed.Id,
+            Grams = measured.Grams,
+            WantedGrams = wanted,
+            Scoops = measured.Scoops,
+            Method = measured.Method,
+            Can = measured.Can,
+            Predilution = measured.Predilution,
+            LimeGrams = request.Feed.LimeEquivalent is { } lime ? lime * measured.Grams : null,
+            NitrogenPerLitreSeason = season,
+            NitrogenPerLitreMonth = season / Math.Max(1, request.SeasonMonths),
+            RateBand = RateBands.Of(season),
+            Reasons = reasons,
+            Notes = notes,
+        };
+    }
 }
