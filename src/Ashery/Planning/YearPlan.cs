@@ -45,8 +45,11 @@ public sealed record YearPlan
     /// <summary>What could not be planned and the nearest safe way, and rules in conflict.</summary>
     public IReadOnlyList<Problem> Problems { get; init; } = [];
 
-    /// <summary>A year without gardens' names: every pot and day once, weakest feed first.</summary>
+    /// <summary>The feeds by day.</summary>
     public IEnumerable<IGrouping<DateOnly, PlannedFeed>> Days => Feeds.GroupBy(static f => f.Date);
+
+    /// <summary>What all there is to buy costs; null when a price is unknown.</summary>
+    public double? ShoppingCost => Shopping.Any(static s => s.Cost is null) ? null : Shopping.Sum(static s => s.Cost!.Value);
 }
 
 public sealed record DatedSeason(SeasonKind Kind, DateOnly From, DateOnly To);

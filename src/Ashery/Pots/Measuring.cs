@@ -80,7 +80,7 @@ internal static class Measuring
             steps--;
         }
 
-        var grams = steps * step;
+        var grams = Tidy(steps * step);
         if (grams >= leastSteps * request.ScaleStep * (1 - Slack) && steps >= 1)
         {
             return new(grams, DoseMethod.TopDress, null, AsCan(request, grams), null, [], []);
@@ -137,8 +137,11 @@ internal static class Measuring
 
         return steps < leastSteps
             ? null
-            : new(steps * gramsAStep, DoseMethod.Can, null, can with { GramsPer10Litres = steps * step }, null, [], []);
+            : new(Tidy(steps * gramsAStep), DoseMethod.Can, null, can with { GramsPer10Litres = Tidy(steps * step) }, null, [], []);
     }
+
+    /// <summary>Takes off what binary fractions left in the last places: 0.1 g three times is 0.3 g.</summary>
+    private static double Tidy(double grams) => Math.Round(grams, 9);
 
     /// <summary>The same grams by the can, over as many waterings as keep it within the crop's liquid rate; null when the feed does not dissolve.</summary>
     private static CanDose? AsCan(DoseRequest request, double grams)
