@@ -109,7 +109,7 @@ internal sealed class MixModel
         {
             for (var b = a + 1; b < offers.Count; b++)
             {
-                if (PairRule.Forbids(chart.Judge(offers[a].Material, offers[b].Material), use))
+                if (PairRule.Forbids(offers[a].Material, offers[b].Material, use, chart))
                 {
                     pairs.Add((a, b));
                 }

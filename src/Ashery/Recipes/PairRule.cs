@@ -1,4 +1,5 @@
 using Ashery.Compatibility;
+using Ashery.Materials;
 
 namespace Ashery.Recipes;
 
@@ -18,6 +19,18 @@ public static class PairRule
     /// </summary>
     public static bool Forbids(PairVerdict pair, BlendUse use) =>
         For(pair, use).Verdict is Verdict.Stop || (use is BlendUse.DryStored && pair.DryToday.Verdict is Verdict.Stop);
+
+    /// <summary>The same for two materials, asking the chart only what the use asks: a whole shelf has thousands of pairs.</summary>
+    public static bool Forbids(Material a, Material b, BlendUse use, CompatibilityChart chart)
+    {
+        if (use is BlendUse.Dissolved)
+        {
+            return Forbids(chart.Judge(a, b), use);
+        }
+
+        var (today, stored) = chart.JudgeDry(a, b);
+        return today.Verdict is Verdict.Stop || (use is BlendUse.DryStored && stored.Verdict is Verdict.Stop);
+    }
 
     /// <summary>The use in words.</summary>
     public static string Words(BlendUse use) => use switch

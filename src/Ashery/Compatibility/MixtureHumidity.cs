@@ -1,0 +1,41 @@
+using System.Collections.Frozen;
+using Ashery.Materials;
+using Ashery.Sources;
+
+namespace Ashery.Compatibility;
+
+/// <summary>Critical relative humidity of two salts together (percent, 30 °C): above it the mixture takes up water from the air.</summary>
+internal sealed class MixtureHumidity
+{
+    /// <summary>
+    /// Percent relative humidity that an ordinary dry room stays below: the usual upper bound for rooms people live in, and where
+    /// mould begins (from memory, ASHRAE 62.1 and museum practice).
+    /// </summary>
+    public const double DryRoom = 65;
+
+    private readonly FrozenDictionary<(string, string), Figure> pairs;
+
+    private MixtureHumidity(HumidityRow[] rows)
+    {
+        var found = new Dictionary<(string, string), Figure>();
+        foreach (var row in rows)
+        {
+            var figure = new Figure(row.Percent, row.Source, row.Provenance, row.Note);
+            foreach (var a in row.A)
+            {
+                foreach (var b in row.B)
+                {
+                    found[(a, b)] = figure;
+                    found[(b, a)] = figure;
+                }
+            }
+        }
+
+        pairs = found.ToFrozenDictionary();
+    }
+
+    public static MixtureHumidity Read() => new(EmbeddedData.Read("data/compatibility/humidity.json", ChartJson.Default.HumidityFile).Rows);
+
+    /// <summary>The published figure of the pair, or null.</summary>
+    public Figure? Of(Material a, Material b) => pairs.GetValueOrDefault((a.Id, b.Id));
+}
