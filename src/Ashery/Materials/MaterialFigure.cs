@@ -13,6 +13,8 @@ namespace Ashery.Materials;
 /// <param name="Provenance">Seen, computed or from memory.</param>
 /// <param name="Note">What differs elsewhere.</param>
 /// <param name="Chosen">False for a figure that is kept beside the one in use.</param>
+/// <param name="RangeSourceId">Publication of the lowest and highest, where not that of the figure.</param>
+/// <param name="RangeProvenance">How they came into the data, where not as the figure did.</param>
 public sealed record MaterialFigure(
     string Property,
     string Unit,
@@ -22,7 +24,9 @@ public sealed record MaterialFigure(
     string SourceId,
     Provenance Provenance,
     string? Note,
-    bool Chosen);
+    bool Chosen,
+    string? RangeSourceId = null,
+    Provenance? RangeProvenance = null);
 
 /// <summary>Reads all figures of a catalogue row.</summary>
 internal static class MaterialFigures
@@ -92,15 +96,22 @@ internal static class MaterialFigures
             var species = item.GetProperty("species").GetString();
             foreach (var point in item.GetProperty("at").EnumerateObject())
             {
+                // A curve may be recalled as a whole while single points of it were found in print.
+                var seen = item.TryGetProperty("seenAt", out var places) ? MaterialRow.Text(places, point.Name) : null;
                 figures.Add(new MaterialFigure($"solubility {point.Name} °C", $"g {species} per 1000 g water", null, point.Value.GetDouble(), null,
-                    MaterialRow.Text(item, "source")!, MaterialRow.How(item), MaterialRow.Text(item, "note"), chosen));
+                    seen ?? MaterialRow.Text(item, "source")!, seen is null ? MaterialRow.How(item) : Provenance.Seen, MaterialRow.Text(item, "note"), chosen));
             }
 
             chosen = false;
         }
     }
 
-    private static MaterialFigure One(string property, string unit, JsonElement item, bool chosen) => new(
-        property, unit, MaterialRow.Number(item, "min"), MaterialRow.Number(item, "typical") ?? MaterialRow.Number(item, "value"),
-        MaterialRow.Number(item, "max"), MaterialRow.Text(item, "source")!, MaterialRow.How(item), MaterialRow.Text(item, "note"), chosen);
+    private static MaterialFigure One(string property, string unit, JsonElement item, bool chosen)
+    {
+        var hasRange = item.TryGetProperty("range", out var range);
+        return new MaterialFigure(
+            property, unit, MaterialRow.Number(item, "min"), MaterialRow.Number(item, "typical") ?? MaterialRow.Number(item, "value"),
+            MaterialRow.Number(item, "max"), MaterialRow.Text(item, "source")!, MaterialRow.How(item), MaterialRow.Text(item, "note"), chosen,
+            hasRange ? MaterialRow.Text(range, "source") : null, hasRange ? MaterialRow.How(range) : null);
+    }
 }
