@@ -14,16 +14,16 @@ internal static class Figures
     /// <summary>A mass fraction as percent.</summary>
     public static string Percent(double fraction, int decimals = 1) => Short(fraction * 100, decimals) + " %";
 
-    /// <summary>A mass in g, or in kg from 1 kg on.</summary>
-    public static string Grams(double grams) => grams switch
+    /// <summary>A mass to weigh, in g: no digit that was weighed is dropped above 0.01 g.</summary>
+    public static string Grams(double grams) => Math.Abs(grams) switch
     {
-        >= 10_000 => Short(grams / 1000, 1) + " kg",
-        >= 1000 => Short(grams / 1000, 2) + " kg",
-        >= 100 => Short(grams, 0) + " g",
-        >= 10 => Short(grams, 1) + " g",
-        >= 1 => Short(grams, 2) + " g",
-        _ => Short(grams, 3) + " g",
+        >= 100 => Short(grams, 1) + " g",
+        >= 0.1 => Short(grams, 2) + " g",
+        _ => Short(grams, 4) + " g",
     };
+
+    /// <summary>A mass to buy or to keep, in g or kg.</summary>
+    public static string Stock(double grams) => Math.Abs(grams) >= 1000 ? Short(grams / 1000, 2) + " kg" : Short(grams, 0) + " g";
 
     /// <summary>A grade as it is spoken: 12.8-3.8-18.1.</summary>
     public static string Grade(double n, double p2O5, double k2O, int decimals = 1) =>

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using Ashery.Cards.Fonts;
 
 namespace Ashery.Cards.Drawing;
 
@@ -13,14 +14,24 @@ public enum SvgFor
     File,
 }
 
+/// <summary>How text is set.</summary>
+public enum SvgText
+{
+    /// <summary>In the reader's font, with the room it may need kept free: pictures.</summary>
+    Free,
+
+    /// <summary>Held to the width measured in the shipped font: laid-out cards.</summary>
+    Measured,
+}
+
 /// <summary>Writes a picture as SVG 1.1 that is well-formed XML. Plain light colours stand in attributes, classes override them.</summary>
 public static class SvgWriter
 {
-    public static string Write(Picture picture, SvgFor use)
+    public static string Write(Picture picture, SvgFor use, SvgText text = SvgText.Free)
     {
         var svg = new StringBuilder(8192);
         var id = Safe.Id(picture.Id);
-        svg.Append("<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"as-picture\" role=\"img\" viewBox=\"0 0 ")
+        svg.Append("<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"as-picture\" role=\"").Append(text == SvgText.Free ? "img" : "group").Append("\" viewBox=\"0 0 ")
             .Append(Number(picture.Width)).Append(' ').Append(Number(picture.Height)).Append('"');
         if (use == SvgFor.File)
         {
@@ -34,18 +45,18 @@ public static class SvgWriter
         if (use == SvgFor.File)
         {
             svg.Append("<style>\n").Append(LookCss.Standalone(Look.Palette)).Append("</style>\n");
-            Draw(svg, new Shape([new(0, 0), new(picture.Width, 0), new(picture.Width, picture.Height), new(0, picture.Height)], Tone.Sheet));
+            Draw(svg, text, new Shape([new(0, 0), new(picture.Width, 0), new(picture.Width, picture.Height), new(0, picture.Height)], Tone.Sheet));
         }
 
         foreach (var mark in picture.Marks)
         {
-            Draw(svg, mark);
+            Draw(svg, text, mark);
         }
 
         return svg.Append("</svg>\n").ToString();
     }
 
-    private static void Draw(StringBuilder svg, Mark mark)
+    private static void Draw(StringBuilder svg, SvgText text, Mark mark)
     {
         switch (mark)
         {
@@ -74,13 +85,13 @@ public static class SvgWriter
                 svg.Append("/>\n");
                 break;
             case Words w:
-                Write(svg, w);
+                Write(svg, text, w);
                 break;
             case Group g:
                 svg.Append("<g><title>").Append(Safe.Xml(g.Title)).Append("</title>\n");
                 foreach (var inner in g.Marks)
                 {
-                    Draw(svg, inner);
+                    Draw(svg, text, inner);
                 }
 
                 svg.Append("</g>\n");
@@ -90,7 +101,7 @@ public static class SvgWriter
         }
     }
 
-    private static void Write(StringBuilder svg, Words w)
+    private static void Write(StringBuilder svg, SvgText text, Words w)
     {
         svg.Append("<text x=\"").Append(Number(w.At.X)).Append("\" y=\"").Append(Number(w.At.Y))
             .Append("\" font-size=\"").Append(Number(w.Size)).Append('"');
@@ -107,6 +118,11 @@ public static class SvgWriter
         if (w.Face == Face.Head)
         {
             svg.Append(" font-family=\"").Append(Safe.Xml(Look.HeadFamily)).Append('"');
+        }
+
+        if (text == SvgText.Measured && w.Text.Length > 1)
+        {
+            svg.Append(" textLength=\"").Append(Number(Typeface.Width(w.Text, w.Size, w.Face))).Append("\" lengthAdjust=\"spacingAndGlyphs\"");
         }
 
         if (w.Halo)

@@ -1,6 +1,7 @@
 using Ashery.Cards.Pictures;
 using Ashery.Climate;
 using Ashery.Feeds;
+using Ashery.Gardens;
 using Ashery.Nutrients;
 using Ashery.Planning;
 using Ashery.Pots;
@@ -10,7 +11,7 @@ namespace Ashery.Cards.Tests.Support;
 /// <summary>Values made by hand for the tests of pictures and cards; figures of our own.</summary>
 internal static partial class Samples
 {
-    public static TriangleView Shelf { get; } = new()
+    public static TriangleView Shelf => new()
     {
         Target = new(3, 1, 4),
         TargetName = "3:1:4",
@@ -33,7 +34,7 @@ internal static partial class Samples
         ],
     };
 
-    public static YearPlan Year { get; } = new()
+    public static YearPlan Year => new()
     {
         From = new(2026, 12, 1),
         To = new(2027, 11, 30),
@@ -55,6 +56,13 @@ internal static partial class Samples
             new("neem-cake", "Neem cake", 5200, 1000, 4200, 9.66),
             new("map-technical", "MAP, technical", 230, 0, 230, null),
         ],
+    };
+
+    public static Garden Garden => new()
+    {
+        Name = "Roof terrace over the old harbour",
+        Place = new() { Name = "Port Alder", Latitude = 38.5 },
+        Pots = [Pot("Hibiscus", 10), Pot("Rose, large tub", 30)],
     };
 
     public static PlannedFeed Feed(DateOnly date, FeedKind kind, string name, double grams, params string[] pots) =>
