@@ -8,8 +8,19 @@ namespace Ashery.Exchange.Mix;
 /// <param name="Pairs">Every pair of the materials named.</param>
 public sealed record CompatibleJson(IReadOnlyList<PairJson> Pairs)
 {
-    public static string Write(IReadOnlyList<PairVerdict> pairs) =>
-        AsheryJson.Write(new CompatibleJson([.. pairs.Select(PairJson.From)]), MixJsonContext.Shared.CompatibleJson);
+    /// <summary>The JSON text of judged pairs, written field by field as <see cref="MixJsonText"/> explains.</summary>
+    public static string Write(IReadOnlyList<PairVerdict> pairs) => JsonFields.Text(json =>
+    {
+        json.WriteStartObject();
+        json.WriteStartArray("pairs");
+        foreach (var pair in pairs)
+        {
+            BlendJsonText.Pair(json, PairJson.From(pair));
+        }
+
+        json.WriteEndArray();
+        json.WriteEndObject();
+    });
 }
 
 /// <summary>May two materials be together?</summary>

@@ -67,7 +67,11 @@ public sealed record MixJson
     public required IReadOnlyList<ProblemJson> Problems { get; init; }
 
     /// <summary>The JSON text of an answer.</summary>
-    public static string Write(MixAnswer answer) => AsheryJson.Write(From(answer), MixJsonContext.Shared.MixJson);
+    public static string Write(MixAnswer answer)
+    {
+        var record = From(answer);
+        return JsonFields.Text(json => MixJsonText.Write(json, record));
+    }
 
     public static MixJson From(MixAnswer answer) => new()
     {

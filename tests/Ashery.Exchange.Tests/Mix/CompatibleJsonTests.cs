@@ -28,6 +28,21 @@ public class CompatibleJsonTests
     }
 
     [Fact]
+    public void Text_is_what_the_generated_serialiser_writes()
+    {
+        var chart = CompatibilityChart.Default;
+        var materials = Ashery.Materials.MaterialCatalogue.Default.All;
+        var pairs = new List<PairVerdict>();
+        for (var i = 1; i < materials.Count; i++)
+        {
+            pairs.Add(chart.Judge(materials[i - 1], materials[i]));
+        }
+
+        var record = new CompatibleJson([.. pairs.Select(PairJson.From)]);
+        Assert.Equal(Ashery.Exchange.Json.AsheryJson.Write(record, MixJsonContext.Shared.CompatibleJson), CompatibleJson.Write(pairs));
+    }
+
+    [Fact]
     public void Not_known_is_a_word_of_its_own()
     {
         var unknown = new Judgement(Verdict.Unknown, "nothing published says so", "none");
