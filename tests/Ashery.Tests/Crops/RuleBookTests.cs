@@ -25,6 +25,15 @@ public class RuleBookTests
     public void Custom_never_poses_as_a_publication() =>
         Assert.All(RuleBook.Default.All, rule => Assert.True(rule.Provenance != Provenance.CommonPractice || rule.SourceId == "growers-practice", rule.Id));
 
+    [Fact]
+    public void Every_rule_names_a_listed_source_and_what_was_seen_was_looked_up() =>
+        Assert.All(RuleBook.Default.All, rule =>
+        {
+            var source = SourceIndex.Default.Find(rule.SourceId);
+            Assert.True(source is not null, $"{rule.Id}: {rule.SourceId}");
+            Assert.True(rule.Provenance != Provenance.Seen || source.LookedUp, $"{rule.Id}: {rule.SourceId}");
+        });
+
     // Borax drench: 0.75 oz (21.3 g) of borax with 11 % B in 100 US gallons (Whipker and others 2002, seen) is 6.2 mg/L B.
     [Fact]
     public void Boron_cap_of_a_season_is_one_published_drench()
