@@ -13,6 +13,8 @@ internal static class Application
     [
         new MixVerb(),
         new CompatibleVerb(),
+        new DoseVerb(),
+        new YearVerb(),
         new ShelfVerb(),
         new MaterialsVerb(),
         new CropsVerb(),
