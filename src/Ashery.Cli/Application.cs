@@ -15,6 +15,7 @@ internal static class Application
         new CompatibleVerb(),
         new DoseVerb(),
         new YearVerb(),
+        new CardVerb(),
         new ShelfVerb(),
         new MaterialsVerb(),
         new CropsVerb(),

@@ -41,13 +41,16 @@ internal static class TextFile
     }
 
     /// <summary>Writes a text in one step: the old file stays whole until the new one is.</summary>
-    public static Result<string> Write(string path, string text, string field)
+    public static Result<string> Write(string path, string text, string field) => Write(path, Strict.GetBytes(text), field);
+
+    /// <summary>The same with bytes.</summary>
+    public static Result<string> Write(string path, byte[] bytes, string field)
     {
         try
         {
             var full = Path.GetFullPath(path);
             var beside = full + ".part";
-            File.WriteAllText(beside, text, Strict);
+            File.WriteAllBytes(beside, bytes);
             File.Move(beside, full, overwrite: true);
             return Result.Of(full);
         }

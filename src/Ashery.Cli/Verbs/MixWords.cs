@@ -57,6 +57,9 @@ internal sealed class MixWords
     /// <summary>What was taken for granted while reading materials.</summary>
     public IReadOnlyList<Problem> Notes => notes;
 
+    /// <summary>The garden that was loaded for its shelf or scoops; null when none was needed.</summary>
+    public Garden? Garden { get; private set; }
+
     /// <summary>Null, with problems kept, when something is wrong.</summary>
     public MixRequest? Read(Given given, Terminal terminal, GardenSource source)
     {
@@ -64,14 +67,13 @@ internal sealed class MixWords
         var limits = given.Take(LimitReader.Parse(given.Texts(limit)));
         var byPercentile = given.Word(rank, Ranks) == "percentile95";
         var window = Batch(given);
-        Garden? garden = null;
         if (!given.Has(from) || source.IsNamed(given) || NamesAScoop(given))
         {
-            garden = source.Load(given, terminal);
+            Garden = source.Load(given, terminal);
         }
 
-        var offers = Offers(given, garden);
-        var measuring = Measure(given, garden);
+        var offers = Offers(given, Garden);
+        var measuring = Measure(given, Garden);
         var request = new
         {
             AtMost = given.Whole(atMost, usual: 4, least: 1, most: 8),
