@@ -90,7 +90,7 @@ public sealed record BlendJson
     private static Dictionary<string, double> Contents(Analysis analysis, Func<Nutrient, string> symbol)
     {
         var contents = new Dictionary<string, double>(StringComparer.Ordinal);
-        foreach (var nutrient in Enum.GetValues<Nutrient>())
+        for (var nutrient = Nutrient.N; nutrient <= Nutrient.Na; nutrient++)
         {
             if (nutrient <= Nutrient.K || analysis[nutrient] > 0)
             {

@@ -42,10 +42,15 @@ public sealed record CertificateJson(IReadOnlyDictionary<string, double> Nutrien
             return null;
         }
 
-        var wanted = answer.Wish.Shares.Where(static s => s.Value > 0).Select(static s => s.Key).Order();
-        return new(
-            wanted.Zip(certificate.NutrientDuals).ToDictionary(static p => LabelBasis.Symbol(p.First), static p => p.Second, StringComparer.Ordinal),
-            certificate.ShareDual,
-            certificate.RowDuals);
+        var duals = new Dictionary<string, double>(StringComparer.Ordinal);
+        for (var nutrient = Nutrient.N; nutrient <= Nutrient.Na; nutrient++)
+        {
+            if (answer.Wish.Shares.TryGetValue(nutrient, out var share) && share > 0)
+            {
+                duals[LabelBasis.Symbol(nutrient)] = certificate.NutrientDuals[duals.Count];
+            }
+        }
+
+        return new(duals, certificate.ShareDual, certificate.RowDuals);
     }
 }

@@ -11,11 +11,19 @@ namespace Ashery.Exchange.Mix;
 /// <param name="Nutrients">Parts of a ratio, or percent by weight of a grade, by label symbol.</param>
 public sealed record WishJson(string Name, string Kind, IReadOnlyDictionary<string, double> Nutrients)
 {
-    public static WishJson From(Wish wish) => new(
-        wish.Name,
-        wish.IsGrade ? "grade" : "ratio",
-        wish.Shares.OrderBy(static s => s.Key).ToDictionary(
-            static s => LabelBasis.Symbol(s.Key), s => wish.IsGrade ? s.Value * 100 : s.Value, StringComparer.Ordinal));
+    public static WishJson From(Wish wish)
+    {
+        var nutrients = new Dictionary<string, double>(StringComparer.Ordinal);
+        for (var nutrient = Nutrient.N; nutrient <= Nutrient.Na; nutrient++)
+        {
+            if (wish.Shares.TryGetValue(nutrient, out var share))
+            {
+                nutrients[LabelBasis.Symbol(nutrient)] = wish.IsGrade ? share * 100 : share;
+            }
+        }
+
+        return new(wish.Name, wish.IsGrade ? "grade" : "ratio", nutrients);
+    }
 }
 
 /// <summary>What was asked besides the wish.</summary>

@@ -48,8 +48,8 @@ internal static class Blame
     private static string NothingWanted(Kitchen kitchen)
     {
         var wish = kitchen.Request.Wish;
-        var wanted = MixModel.Wanted(wish);
-        if (kitchen.Request.Offers.All(o => wanted.All(n => o.Material.Label[n] <= 0)))
+        var wanted = Wanted.Of(wish);
+        if (kitchen.Request.Offers.All(o => wanted.Held(o.Material.Label) <= 0))
         {
             return $"None of these materials holds any nutrient of {wish.Name}.";
         }

@@ -1,6 +1,7 @@
 using Ashery.Blending;
 using Ashery.Compatibility;
 using Ashery.Materials;
+using Ashery.Nutrients;
 
 namespace Ashery.Recipes;
 
@@ -85,6 +86,18 @@ internal sealed class Kitchen(MixModel model, CompatibilityChart chart)
 
     // A zero in a grade asks for nothing; in a ratio it would forbid the nutrient.
     private static Wish AsRatio(Wish wish) => wish.IsGrade
-        ? wish with { IsGrade = false, Shares = wish.Shares.Where(static s => s.Value > 0).ToDictionary() }
+        ? wish with { IsGrade = false, Shares = Above(wish) }
         : wish;
+
+    private static Dictionary<Nutrient, double> Above(Wish wish)
+    {
+        var wanted = Wanted.Of(wish);
+        var shares = new Dictionary<Nutrient, double>();
+        for (var j = 0; j < wanted.Nutrients.Length; j++)
+        {
+            shares[wanted.Nutrients[j]] = wanted.Parts[j];
+        }
+
+        return shares;
+    }
 }

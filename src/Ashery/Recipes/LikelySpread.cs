@@ -29,7 +29,7 @@ internal static class LikelySpread
             return found;
         }
 
-        var wanted = MixModel.Wanted(request.Wish);
+        var wanted = Wanted.Of(request.Wish).Nutrients;
         var offers = kitchen.Model.Offers;
         var answer = UncertaintyDraws.Run(new UncertaintyRequest
         {
@@ -44,9 +44,9 @@ internal static class LikelySpread
         return found with { Recipes = byPercentile ? [.. answer.ByPercentile95.Select(i => recipes[i])] : recipes };
     }
 
-    private static List<ContentRange> Ranges(Material material, IReadOnlyList<Nutrient> wanted)
+    private static List<ContentRange> Ranges(Material material, Nutrient[] wanted)
     {
-        var ranges = new List<ContentRange>(wanted.Count);
+        var ranges = new List<ContentRange>(wanted.Length);
         foreach (var nutrient in wanted)
         {
             // The bag's own label is the typical value; the market's spread is laid around it in proportion.
@@ -79,13 +79,9 @@ internal static class LikelySpread
     private static double Relative(Spread spread) =>
         Math.Max(spread.Max - spread.Typical, spread.Typical - spread.Min) / spread.Typical;
 
-    private static RecipeUncertainty Uncertainty(BlendUncertainty spread, IReadOnlyList<Nutrient> wanted)
+    private static RecipeUncertainty Uncertainty(BlendUncertainty spread, Nutrient[] wanted)
     {
-        var nitrogen = -1;
-        for (var j = 0; j < wanted.Count; j++)
-        {
-            nitrogen = wanted[j] is Nutrient.N ? j : nitrogen;
-        }
+        var nitrogen = Array.IndexOf(wanted, Nutrient.N);
 
         return new RecipeUncertainty(
             spread.Median,

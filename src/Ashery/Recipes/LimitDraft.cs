@@ -6,9 +6,9 @@ namespace Ashery.Recipes;
 /// <summary>Limits while they are read: each once, none against another.</summary>
 internal sealed class LimitDraft
 {
-    private readonly Dictionary<string, double> figures = [];
-    private readonly SortedDictionary<Nutrient, (double? AtLeast, double? AtMost)> contents = [];
-    private readonly SortedDictionary<string, (double? AtLeast, double? AtMost)> materials = new(StringComparer.Ordinal);
+    private readonly double?[] figures = new double?[LimitFigure.Count];
+    private readonly List<ContentLimit> contents = [];
+    private readonly List<MaterialLimit> materials = [];
     private BlendUse? use;
 
     public bool OrganicOnly { get; set; }
@@ -17,8 +17,16 @@ internal sealed class LimitDraft
 
     public SortedSet<string> Without { get; } = new(StringComparer.Ordinal);
 
-    public Problem? Set(LimitFigure figure, double value) =>
-        figures.TryAdd(figure.Name, value) ? null : Twice(figure.Name);
+    public Problem? Set(LimitFigure figure, double value)
+    {
+        if (figures[figure.Index] is not null)
+        {
+            return Twice(figure.Name);
+        }
+
+        figures[figure.Index] = value;
+        return null;
+    }
 
     public Problem? SetUse(BlendUse value)
     {
@@ -31,16 +39,36 @@ internal sealed class LimitDraft
         return null;
     }
 
-    public Problem? SetContent(Nutrient nutrient, bool atMost, double value) =>
-        SetPair(contents, nutrient, LabelBasis.Symbol(nutrient), atMost, value);
+    public Problem? SetContent(Nutrient nutrient, bool atMost, double value)
+    {
+        var at = contents.FindIndex(c => c.Nutrient == nutrient);
+        var limit = at < 0 ? new ContentLimit(nutrient, null, null) : contents[at];
+        if ((atMost ? limit.AtMost : limit.AtLeast) is not null)
+        {
+            return Twice(LabelBasis.Symbol(nutrient));
+        }
 
-    public Problem? SetMaterial(string id, bool atMost, double value) =>
-        SetPair(materials, id, $"material {id}", atMost, value);
+        Put(contents, at, atMost ? limit with { AtMost = value } : limit with { AtLeast = value });
+        return null;
+    }
+
+    public Problem? SetMaterial(string id, bool atMost, double value)
+    {
+        var at = materials.FindIndex(m => m.MaterialId == id);
+        var limit = at < 0 ? new MaterialLimit(id, null, null) : materials[at];
+        if ((atMost ? limit.AtMost : limit.AtLeast) is not null)
+        {
+            return Twice($"material {id}");
+        }
+
+        Put(materials, at, atMost ? limit with { AtMost = value } : limit with { AtLeast = value });
+        return null;
+    }
 
     /// <summary>Limits that cannot hold together whatever the materials.</summary>
     public IEnumerable<Problem> Contradictions()
     {
-        foreach (var (nutrient, (atLeast, atMost)) in contents)
+        foreach (var (nutrient, atLeast, atMost) in contents)
         {
             if (atLeast > atMost)
             {
@@ -48,8 +76,10 @@ internal sealed class LimitDraft
             }
         }
 
-        foreach (var (id, (atLeast, atMost)) in materials)
+        double least = 0;
+        foreach (var (id, atLeast, atMost) in materials)
         {
+            least += atLeast ?? 0;
             if (atLeast > atMost)
             {
                 yield return Against($"material {id}", atLeast.Value, atMost.Value);
@@ -61,7 +91,6 @@ internal sealed class LimitDraft
             }
         }
 
-        var least = materials.Values.Sum(static m => m.AtLeast ?? 0);
         if (least > 1)
         {
             yield return new Problem(
@@ -81,25 +110,31 @@ internal sealed class LimitDraft
         OrganicOnly = OrganicOnly,
         SolubleOnly = SolubleOnly,
         Without = Without,
-        Contents = [.. contents.Select(static c => new ContentLimit(c.Key, c.Value.AtLeast, c.Value.AtMost))],
-        Materials = [.. materials.Select(static m => new MaterialLimit(m.Key, m.Value.AtLeast, m.Value.AtMost))],
+        Contents = Sorted(contents, static (a, b) => a.Nutrient - b.Nutrient),
+        Materials = Sorted(materials, static (a, b) => string.CompareOrdinal(a.MaterialId, b.MaterialId)),
         Use = use ?? BlendUse.DryStored,
     };
 
-    private double? Figure(LimitFigure figure) => figures.TryGetValue(figure.Name, out var value) ? value : null;
+    private double? Figure(LimitFigure figure) => figures[figure.Index];
 
-    private static Problem? SetPair<TKey>(
-        SortedDictionary<TKey, (double? AtLeast, double? AtMost)> pairs, TKey key, string name, bool atMost, double value)
-        where TKey : notnull
+    private static void Put<T>(List<T> limits, int at, T limit)
+        where T : class
     {
-        var (least, most) = pairs.GetValueOrDefault(key);
-        if ((atMost ? most : least) is not null)
+        if (at < 0)
         {
-            return Twice(name);
+            limits.Add(limit);
         }
+        else
+        {
+            limits[at] = limit;
+        }
+    }
 
-        pairs[key] = atMost ? (least, value) : (value, most);
-        return null;
+    private static List<T> Sorted<T>(List<T> limits, Comparison<T> order)
+        where T : class
+    {
+        limits.Sort(order);
+        return limits;
     }
 
     private static Problem Twice(string name) =>

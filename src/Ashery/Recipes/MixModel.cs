@@ -30,10 +30,6 @@ internal sealed class MixModel
 
     public BlendRequest Search { get; }
 
-    /// <summary>Nutrients wanted above zero, in column order.</summary>
-    public static IReadOnlyList<Nutrient> Wanted(Wish wish) =>
-        [.. wish.Shares.Where(static s => s.Value > 0).Select(static s => s.Key).Order()];
-
     public static MixModel Build(MixRequest request, CompatibilityChart chart)
     {
         var leftOut = new List<LeftOut>();
@@ -52,7 +48,7 @@ internal sealed class MixModel
 
         IReadOnlyList<Offer> sieved = [.. offers];
         var rows = MixRows.Of(request, offers);
-        DropUnusable(offers, rows, leftOut);
+        DropUnusable(ref offers, ref rows, leftOut);
         var search = Columns(request, offers, rows) with { ForbiddenPairs = Forbidden(offers, request.Limits.Use, chart) };
         return new MixModel(request, sieved, offers, leftOut, search);
     }
@@ -62,45 +58,40 @@ internal sealed class MixModel
 
     private static BlendRequest Columns(MixRequest request, IReadOnlyList<Offer> offers, List<MixRow> rows)
     {
-        var wanted = Wanted(request.Wish);
+        var wanted = Wanted.Of(request.Wish);
         return new BlendRequest
         {
-            Columns = [.. offers.Select(o => new Column(o.Material.Id, [.. wanted.Select(n => o.Material.Label[n])], o.PricePerKg))],
-            Target = [.. wanted.Select(n => request.Wish.Shares[n])],
-            Rows = [.. rows.Where(static r => Matters(r)).Select(static r => new LinearRow(r.Name, r.Coefficients))],
+            Columns = [.. offers.Select(o => new Column(o.Material.Id, wanted.Contents(o.Material.Label), o.PricePerKg))],
+            Target = wanted.Parts,
+            Rows = [.. rows.Where(static r => r.HasPositive).Select(static r => new LinearRow(r.Name, r.Coefficients))],
             AtMost = request.AtMost,
             Best = request.Best,
         };
     }
 
     // A row without a negative coefficient forbids every material that has a positive one.
-    private static void DropUnusable(List<Offer> offers, List<MixRow> rows, List<LeftOut> leftOut)
+    private static void DropUnusable(ref List<Offer> offers, ref List<MixRow> rows, List<LeftOut> leftOut)
     {
-        for (var again = true; again;)
+        while (rows.Find(static r => r.HasPositive && !r.HasNegative) is { } row)
         {
-            again = false;
-            foreach (var row in rows)
+            var kept = Array.ConvertAll(row.Coefficients, static c => c <= 0);
+            var rest = new List<Offer>();
+            for (var i = 0; i < kept.Length; i++)
             {
-                if (row.Coefficients.Exists(static c => c < 0))
+                if (kept[i])
                 {
-                    continue;
+                    rest.Add(offers[i]);
                 }
-
-                for (var i = offers.Count - 1; i >= 0; i--)
+                else
                 {
-                    if (row.Coefficients[i] > 0)
-                    {
-                        leftOut.Add(new LeftOut(offers[i], row.Name));
-                        offers.RemoveAt(i);
-                        rows.ForEach(r => r.Coefficients.RemoveAt(i));
-                        again = true;
-                    }
+                    leftOut.Add(new LeftOut(offers[i], row.Name));
                 }
             }
+
+            offers = rest;
+            rows = [.. rows.Select(r => r.Keep(kept))];
         }
     }
-
-    private static bool Matters(MixRow row) => row.Coefficients.Exists(static c => c > 0);
 
     private static List<(int A, int B)> Forbidden(List<Offer> offers, BlendUse use, CompatibilityChart chart)
     {

@@ -6,7 +6,29 @@ namespace Ashery.Recipes;
 /// <summary>A limit as sum(coefficient_i * mass_i) &lt;= 0.</summary>
 /// <param name="Name">The limit in the words it was given in.</param>
 /// <param name="Coefficients">One for each offer.</param>
-internal sealed record MixRow(string Name, List<double> Coefficients);
+internal sealed record MixRow(string Name, double[] Coefficients)
+{
+    public bool HasPositive => Array.Exists(Coefficients, static c => c > 0);
+
+    public bool HasNegative => Array.Exists(Coefficients, static c => c < 0);
+
+    /// <summary>The row over the offers kept.</summary>
+    public MixRow Keep(bool[] kept)
+    {
+        var coefficients = new double[Coefficients.Length];
+        var count = 0;
+        for (var i = 0; i < kept.Length; i++)
+        {
+            if (kept[i])
+            {
+                coefficients[count++] = Coefficients[i];
+            }
+        }
+
+        Array.Resize(ref coefficients, count);
+        return this with { Coefficients = coefficients };
+    }
+}
 
 /// <summary>
 /// Limits as homogeneous rows over the masses of the materials. "At most f of the blend" reads
@@ -43,14 +65,14 @@ internal static class MixRows
         AtMost("acidity", limits.Acidity, static m => m.LimeEquivalent!.Value, static _ => 1, Say.Number);
         if (limits.CostPerKg is { } cost)
         {
-            rows.Add(new MixRow($"cost<={Say.Number(cost)}", [.. offers.Select(o => o.PricePerKg!.Value - (cost * (1 + Slack)))]));
+            rows.Add(new MixRow($"cost<={Say.Number(cost)}", Each(offers, o => o.PricePerKg!.Value - (cost * (1 + Slack)))));
         }
 
         if (limits.Strength is { } strength)
         {
             rows.Add(new MixRow(
                 $"strength>={Say.Percent(strength)}",
-                [.. offers.Select(o => (strength * (1 - Slack)) - (o.Material.Label[Nutrient.N] + o.Material.Label[Nutrient.P] + o.Material.Label[Nutrient.K]))]));
+                Each(offers, o => (strength * (1 - Slack)) - (o.Material.Label[Nutrient.N] + o.Material.Label[Nutrient.P] + o.Material.Label[Nutrient.K]))));
         }
 
         void AtMost(string name, double? limit, Func<Material, double> part, Func<Material, double> whole, Func<double, string> words)
@@ -58,7 +80,7 @@ internal static class MixRows
             if (limit is { } most)
             {
                 rows.Add(new MixRow(
-                    $"{name}<={words(most)}", [.. offers.Select(o => part(o.Material) - ((most + (Slack * Math.Abs(most))) * whole(o.Material)))]));
+                    $"{name}<={words(most)}", Each(offers, o => part(o.Material) - ((most + (Slack * Math.Abs(most))) * whole(o.Material)))));
             }
         }
     }
@@ -71,13 +93,13 @@ internal static class MixRows
             if (atLeast is { } least)
             {
                 rows.Add(new MixRow(
-                    $"{symbol}>={Say.Percent(least)}", [.. offers.Select(o => (least * (1 - Slack)) - o.Material.Label[nutrient])]));
+                    $"{symbol}>={Say.Percent(least)}", Each(offers, o => (least * (1 - Slack)) - o.Material.Label[nutrient])));
             }
 
             if (atMost is { } most)
             {
                 rows.Add(new MixRow(
-                    $"{symbol}<={Say.Percent(most)}", [.. offers.Select(o => o.Material.Label[nutrient] - (most * (1 + Slack)))]));
+                    $"{symbol}<={Say.Percent(most)}", Each(offers, o => o.Material.Label[nutrient] - (most * (1 + Slack)))));
             }
         }
     }
@@ -88,7 +110,7 @@ internal static class MixRows
         {
             rows.Add(new MixRow(
                 $"{LabelBasis.Symbol(nutrient)} at least {Say.Percent(atLeast)} of N",
-                [.. offers.Select(o => (atLeast * (1 - Slack) * o.Material.Label[Nutrient.N]) - o.Material.Label[nutrient])]));
+                Each(offers, o => (atLeast * (1 - Slack) * o.Material.Label[Nutrient.N]) - o.Material.Label[nutrient])));
         }
     }
 
@@ -99,13 +121,13 @@ internal static class MixRows
             if (atLeast is { } least and > 0)
             {
                 rows.Add(new MixRow(
-                    $"material {id}>={Say.Percent(least)}", [.. offers.Select(o => (least * (1 - Slack)) - Is(o, id))]));
+                    $"material {id}>={Say.Percent(least)}", Each(offers, o => (least * (1 - Slack)) - Is(o, id))));
             }
 
             if (atMost is { } most)
             {
                 rows.Add(new MixRow(
-                    $"material {id}<={Say.Percent(most)}", [.. offers.Select(o => Is(o, id) - (most * (1 + Slack)))]));
+                    $"material {id}<={Say.Percent(most)}", Each(offers, o => Is(o, id) - (most * (1 + Slack)))));
             }
         }
     }
@@ -124,7 +146,7 @@ internal static class MixRows
             {
                 var share = stock.Grams / batch.From.Grams;
                 rows.Add(new MixRow(
-                    $"{Say.Grams(stock.Grams)} of {offer.Material.Id} in stock", [.. offers.Select(o => Is(o, offer.Material.Id) - (share * (1 + Slack)))]));
+                    $"{Say.Grams(stock.Grams)} of {offer.Material.Id} in stock", Each(offers, o => Is(o, offer.Material.Id) - (share * (1 + Slack)))));
             }
         }
     }
@@ -136,13 +158,26 @@ internal static class MixRows
             return;
         }
 
-        foreach (var nutrient in MixModel.Wanted(wish))
+        var wanted = Wanted.Of(wish);
+        for (var j = 0; j < wanted.Nutrients.Length; j++)
         {
-            var least = wish.Shares[nutrient] * (1 - Slack);
+            var nutrient = wanted.Nutrients[j];
+            var least = wanted.Parts[j] * (1 - Slack);
             rows.Add(new MixRow(
-                $"at least {Say.Percent(wish.Shares[nutrient])} {LabelBasis.Symbol(nutrient)}",
-                [.. offers.Select(o => least - o.Material.Label[nutrient])]));
+                $"at least {Say.Percent(wanted.Parts[j])} {LabelBasis.Symbol(nutrient)}",
+                Each(offers, o => least - o.Material.Label[nutrient])));
         }
+    }
+
+    private static double[] Each(IReadOnlyList<Offer> offers, Func<Offer, double> coefficient)
+    {
+        var coefficients = new double[offers.Count];
+        for (var i = 0; i < coefficients.Length; i++)
+        {
+            coefficients[i] = coefficient(offers[i]);
+        }
+
+        return coefficients;
     }
 
     private static double Is(Offer offer, string id) => offer.Material.Id == id ? 1 : 0;

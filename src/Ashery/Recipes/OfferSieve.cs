@@ -65,9 +65,9 @@ internal static class OfferSieve
     {
         if (!wish.IsGrade)
         {
-            foreach (var (nutrient, share) in wish.Shares)
+            for (var nutrient = Nutrient.N; nutrient <= Nutrient.K; nutrient++)
             {
-                if (share <= 0 && nutrient is Nutrient.N or Nutrient.P or Nutrient.K && material.Label[nutrient] > 0)
+                if (wish.Shares.TryGetValue(nutrient, out var share) && share <= 0 && material.Label[nutrient] > 0)
                 {
                     return nutrient;
                 }

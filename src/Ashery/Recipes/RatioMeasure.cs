@@ -15,39 +15,25 @@ public static class RatioMeasure
     /// <summary>The name of the second figure.</summary>
     public const string LargestName = "largest relative deviation of a nutrient share";
 
-    /// <summary>Mean and largest deviation; both one when the blend holds none of what is wanted.</summary>
-    public static (double Mean, double Largest) Of(Func<Nutrient, double> content, Wish wish)
-    {
-        double wanted = 0;
-        double held = 0;
-        var count = 0;
-        foreach (var (nutrient, share) in wish.Shares)
-        {
-            if (share > 0)
-            {
-                wanted += share;
-                held += content(nutrient);
-                count++;
-            }
-        }
+    /// <summary>Mean and largest deviation of contents on the label's basis; both one when none of what is wanted is there.</summary>
+    public static (double Mean, double Largest) Of(LabelAnalysis label, Wish wish) => Of(label, Wanted.Of(wish));
 
-        if (held <= 0)
+    internal static (double Mean, double Largest) Of(LabelAnalysis label, Wanted wanted)
+    {
+        if (wanted.Held(label) <= 0)
         {
             return (1, 1);
         }
 
         double sum = 0;
         double largest = 0;
-        foreach (var (nutrient, share) in wish.Shares)
+        for (var j = 0; j < wanted.Nutrients.Length; j++)
         {
-            if (share > 0)
-            {
-                var deviation = Math.Abs((content(nutrient) / held / (share / wanted)) - 1);
-                sum += deviation;
-                largest = Math.Max(largest, deviation);
-            }
+            var deviation = Math.Abs(wanted.Supply(label, j) - 1);
+            sum += deviation;
+            largest = Math.Max(largest, deviation);
         }
 
-        return (sum / count, largest);
+        return (sum / wanted.Nutrients.Length, largest);
     }
 }

@@ -46,25 +46,24 @@ internal static class Reach
     {
         Nutrient? shortest = null;
         var least = 1 - 1e-6;
-        foreach (var nutrient in MixModel.Wanted(wish))
+        var wanted = Wanted.Of(wish);
+        for (var j = 0; j < wanted.Nutrients.Length; j++)
         {
-            var supply = Supply(recipe, wish, nutrient);
+            var supply = wanted.Supply(recipe.Grade, j);
             if (supply < least)
             {
                 least = supply;
-                shortest = nutrient;
+                shortest = wanted.Nutrients[j];
             }
         }
 
         return shortest;
     }
 
-    // Share of the nutrient among the wanted ones, over the wanted share; 1 when met.
     private static double Supply(Recipe recipe, Wish wish, Nutrient nutrient)
     {
-        var wanted = MixModel.Wanted(wish);
-        var held = wanted.Sum(n => recipe.Grade[n]);
-        return held > 0 ? recipe.Grade[nutrient] / held / (wish.Shares[nutrient] / wanted.Sum(n => wish.Shares[n])) : 0;
+        var wanted = Wanted.Of(wish);
+        return wanted.Supply(recipe.Grade, Array.IndexOf(wanted.Nutrients, nutrient));
     }
 
     private static string RatioWhy(Kitchen kitchen, Recipe best, Nutrient? shortest)
@@ -95,13 +94,13 @@ internal static class Reach
             return NoBlend(kitchen, exact);
         }
 
-        var wanted = MixModel.Wanted(wish);
+        var wanted = Wanted.Of(wish);
         var nearest = exact ?? open.Freely(reached.Blend);
-        Nutrient? shortest = reached.FallsShort is { } j ? wanted[j] : null;
-        var strength = wanted.Sum(n => nearest.Grade[n]);
+        Nutrient? shortest = reached.FallsShort is { } j ? wanted.Nutrients[j] : null;
+        var strength = wanted.Held(nearest.Grade);
         var why = exact is null
             ? $"{wish.Name} cannot be reached from these materials, and no blend of them has its ratio exactly; the nearest falls short by {Say.Percent(reached.Shortfall)} on average."
-            : $"{wish.Name} needs {Say.Percent(wanted.Sum(n => wish.Shares[n]))} of nutrients by weight; the strongest blend of these materials at that ratio holds {Say.Percent(strength)}.";
+            : $"{wish.Name} needs {Say.Percent(wanted.Sum)} of nutrients by weight; the strongest blend of these materials at that ratio holds {Say.Percent(strength)}.";
         return new OutOfReach(why, nearest, shortest, Shopping.ToBuy(kitchen, nearest.RatioError, strength));
     }
 

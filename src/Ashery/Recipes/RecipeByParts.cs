@@ -64,8 +64,7 @@ public static class RecipeByParts
 
     private static Result<Recipe> Make(IReadOnlyList<PartAmount> amounts, Wish? wish, BlendUse use)
     {
-        var total = amounts.Sum(static a => a.Grams);
-        var own = RecipeMaker.Grade([.. amounts.Select(a => (a.Offer.Material, a.Grams / total))]);
+        var own = RecipeMaker.Grade(amounts);
         return Result.Of(RecipeMaker.Make(amounts, wish ?? OwnRatio(own), use, CompatibilityChart.Default));
     }
 

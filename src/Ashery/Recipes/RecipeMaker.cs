@@ -6,47 +6,47 @@ using Ashery.Nutrients;
 namespace Ashery.Recipes;
 
 /// <summary>So many grams of an offered material.</summary>
-internal readonly record struct PartAmount(Offer Offer, double Grams, int? Scoops = null);
+internal sealed record PartAmount(Offer Offer, double Grams, int? Scoops = null);
 
 /// <summary>Works out everything that is shown of a blend from what is in it.</summary>
 internal static class RecipeMaker
 {
-    private static readonly Nutrient[] Nutrients = Enum.GetValues<Nutrient>();
-
     public static Recipe Make(IReadOnlyList<PartAmount> amounts, Wish wish, BlendUse use, CompatibilityChart chart)
     {
-        var total = amounts.Sum(static a => a.Grams);
-        var parts = new List<RecipePart>(amounts.Count);
-        var materials = new List<(Material Material, double Share)>(amounts.Count);
-        foreach (var (offer, grams, scoops) in amounts)
+        var total = Total(amounts);
+        var parts = new RecipePart[amounts.Count];
+        var materials = new (Material Material, double Share)[amounts.Count];
+        for (var i = 0; i < parts.Length; i++)
         {
+            var (offer, grams, scoops) = amounts[i];
             var material = offer.Material;
-            parts.Add(new RecipePart(
-                material, grams / total, grams, scoops, ScoopMass.Millilitres(material, grams), offer.PricePerKg * grams / 1000));
-            materials.Add((material, grams / total));
+            parts[i] = new RecipePart(
+                material, grams / total, grams, scoops, ScoopMass.Millilitres(material, grams), offer.PricePerKg * grams / 1000);
+            materials[i] = (material, grams / total);
         }
 
-        var grade = Grade(materials);
-        var (mean, largest) = RatioMeasure.Of(n => grade[n], wish);
-        var cost = Sum(amounts, a => a.Offer.PricePerKg, total);
-        var nutrient = wish.Shares.Where(static s => s.Value > 0).Sum(s => grade[s.Key]);
+        var grade = Grade(amounts);
+        var wanted = Wanted.Of(wish);
+        var (mean, largest) = RatioMeasure.Of(grade, wanted);
+        var cost = Mean(amounts, a => a.Offer.PricePerKg, total);
+        var nutrient = wanted.Held(grade);
         var recipe = new Recipe
         {
             Parts = parts,
             BatchGrams = total,
             Grade = grade,
             Elements = grade.ToElements(),
-            Nitrogen = Forms(materials),
+            Nitrogen = Forms(amounts, total),
             RatioError = mean,
             LargestDeviation = largest,
             Strength = grade[Nutrient.N] + grade[Nutrient.P] + grade[Nutrient.K],
             CostPerKg = cost,
             CostPerKgNutrient = nutrient > 0 ? cost / nutrient : null,
-            SaltIndex = Sum(amounts, static a => a.Offer.Material.SaltIndex?.Value, total),
+            SaltIndex = Mean(amounts, static a => a.Offer.Material.SaltIndex?.Value, total),
 
             // One gram dissolved: osmoles a kg are milliosmoles a gram.
-            OsmolalityPerGram = Sum(amounts, static a => a.Offer.Material.OsmolesPerKg, total),
-            LimeEquivalent = Sum(amounts, static a => a.Offer.Material.LimeEquivalent?.Value, total),
+            OsmolalityPerGram = Mean(amounts, static a => a.Offer.Material.OsmolesPerKg, total),
+            LimeEquivalent = Mean(amounts, static a => a.Offer.Material.LimeEquivalent?.Value, total),
             Storage = StorageJudge.Judge(materials, chart),
             Pairs = Pairs(parts, chart),
             CautionIds = CautionIndex.Default.CautionsFor(parts.Select(static p => p.Material), Uses(use)),
@@ -57,36 +57,45 @@ internal static class RecipeMaker
     }
 
     /// <summary>Contents of a mix on the label's basis.</summary>
-    public static LabelAnalysis Grade(IReadOnlyList<(Material Material, double Share)> parts)
+    public static LabelAnalysis Grade(IReadOnlyList<PartAmount> amounts)
     {
-        var contents = new Dictionary<Nutrient, double>();
-        foreach (var nutrient in Nutrients)
+        var total = Total(amounts);
+        var contents = new double[Analysis.Count];
+        foreach (var amount in amounts)
         {
-            double sum = 0;
-            foreach (var (material, share) in parts)
+            for (var n = 0; n < contents.Length; n++)
             {
-                sum += material.Label[nutrient] * share;
+                contents[n] += amount.Offer.Material.Label[(Nutrient)n] * (amount.Grams / total);
             }
-
-            contents[nutrient] = sum;
         }
 
-        return new LabelAnalysis(contents);
+        return LabelAnalysis.FromArray(contents);
     }
 
-    private static NitrogenForms Forms(IReadOnlyList<(Material Material, double Share)> parts)
+    private static double Total(IReadOnlyList<PartAmount> amounts)
+    {
+        double total = 0;
+        foreach (var amount in amounts)
+        {
+            total += amount.Grams;
+        }
+
+        return total;
+    }
+
+    private static NitrogenForms Forms(IReadOnlyList<PartAmount> amounts, double total)
     {
         var forms = default(NitrogenForms);
-        foreach (var (material, share) in parts)
+        foreach (var amount in amounts)
         {
-            forms += material.Nitrogen * share;
+            forms += amount.Offer.Material.Nitrogen * (amount.Grams / total);
         }
 
         return forms;
     }
 
     // Mass-weighted mean of a figure; unknown as soon as one part's is.
-    private static double? Sum(IReadOnlyList<PartAmount> amounts, Func<PartAmount, double?> figure, double total)
+    private static double? Mean(IReadOnlyList<PartAmount> amounts, Func<PartAmount, double?> figure, double total)
     {
         double? sum = 0;
         foreach (var amount in amounts)
@@ -97,12 +106,12 @@ internal static class RecipeMaker
         return sum;
     }
 
-    private static List<PairVerdict> Pairs(List<RecipePart> parts, CompatibilityChart chart)
+    private static List<PairVerdict> Pairs(RecipePart[] parts, CompatibilityChart chart)
     {
         var pairs = new List<PairVerdict>();
-        for (var a = 0; a < parts.Count; a++)
+        for (var a = 0; a < parts.Length; a++)
         {
-            for (var b = a + 1; b < parts.Count; b++)
+            for (var b = a + 1; b < parts.Length; b++)
             {
                 pairs.Add(chart.Judge(parts[a].Material, parts[b].Material));
             }

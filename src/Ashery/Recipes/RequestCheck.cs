@@ -38,7 +38,7 @@ internal static class RequestCheck
     private static void Wish(Wish wish, List<Problem> problems)
     {
         var checkedWish = wish.IsGrade
-            ? WishCheck.Grade(wish.Shares.ToDictionary(static s => s.Key, static s => s.Value * 100), "grade", [])
+            ? WishCheck.Grade(wish.Shares, "grade", [])
             : WishCheck.Ratio(wish.Shares, "ratio", []);
         problems.AddRange(checkedWish.Ok ? [] : checkedWish.Problems);
     }
@@ -76,7 +76,7 @@ internal static class RequestCheck
                 problems.Add(new Problem($"stock of {id}", "The stock is not a mass from zero up.", "Write what is left, as in 2kg, or leave it out."));
             }
 
-            foreach (var nutrient in Enum.GetValues<Nutrient>())
+            for (var nutrient = Nutrient.N; nutrient <= Nutrient.Na; nutrient++)
             {
                 if (offer.Material.Label[nutrient] is not (>= 0 and <= 1))
                 {

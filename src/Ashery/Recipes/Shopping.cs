@@ -48,8 +48,7 @@ internal static class Shopping
     private static Candidate? Try(Kitchen kitchen, Material material, bool isGrade)
     {
         var request = kitchen.Request;
-        var wanted = MixModel.Wanted(request.Wish);
-        if (wanted.All(n => material.Label[n] <= 0) && request.Limits.Contents.Count == 0)
+        if (Wanted.Of(request.Wish).Held(material.Label) <= 0 && request.Limits.Contents.Count == 0)
         {
             return null;
         }

@@ -9,7 +9,7 @@ internal static class WholeSteps
     {
         var request = kitchen.Request;
         var batch = request.Batch!;
-        var steps = kitchen.Model.Offers.Select(o => StepGrams(request.Measuring, o)).ToList();
+        var steps = kitchen.Model.Offers.Select(o => StepGrams(request.Measuring, o)).ToArray();
         var answer = WholeStepSearch.Find(new WholeStepRequest
         {
             Blend = search,

@@ -16,9 +16,9 @@ internal static class WishCheck
             return Result.Fail<Wish>(problem);
         }
 
-        foreach (var (nutrient, figure) in figures)
+        for (var nutrient = Nutrient.Ca; nutrient <= Nutrient.Na; nutrient++)
         {
-            if (figure <= 0 && nutrient is not (Nutrient.N or Nutrient.P or Nutrient.K))
+            if (figures.TryGetValue(nutrient, out var figure) && figure <= 0)
             {
                 var symbol = LabelBasis.Symbol(nutrient);
                 return Result.Fail<Wish>(
@@ -26,60 +26,79 @@ internal static class WishCheck
             }
         }
 
-        var wanted = figures.Values.Where(static f => f > 0).ToList();
-        return wanted.Max() / wanted.Min() > WidestSpan
+        var wish = new Wish(figures, IsGrade: false, Name(figures, ':', 1));
+        return Span(Wanted.Of(wish).Parts) > WidestSpan
             ? Result.Fail<Wish>(
                 field, "The largest part is more than ten million times the smallest.", "Bring the parts to one unit, as in 17:5:24 Fe 0.1.")
-            : Result.Of(new Wish(figures, IsGrade: false, Name(figures, ':')), notes);
+            : Result.Of(wish, notes);
     }
 
-    /// <param name="percents">Percent by weight, label basis.</param>
+    /// <param name="fractions">Mass fractions, label basis.</param>
     /// <param name="field">For messages.</param>
     /// <param name="notes">Passed on with the wish.</param>
-    public static Result<Wish> Grade(IReadOnlyDictionary<Nutrient, double> percents, string field, IReadOnlyList<Problem> notes)
+    public static Result<Wish> Grade(IReadOnlyDictionary<Nutrient, double> fractions, string field, IReadOnlyList<Problem> notes)
     {
-        if (Figures(percents, field) is { } problem)
+        if (Figures(fractions, field) is { } problem)
         {
             return Result.Fail<Wish>(problem);
         }
 
-        var sum = percents.Values.Sum();
-        if (sum > 100)
-        {
-            return Result.Fail<Wish>(
-                field, $"The parts add up to {Say.Number(sum)} %, more than the blend itself.", "Bring them to 100 % or less, as in 12-4-20.");
-        }
-
-        var fractions = percents.ToDictionary(static p => p.Key, static p => p.Value / 100);
-        return Result.Of(new Wish(fractions, IsGrade: true, Name(percents, '-')), notes);
+        var wish = new Wish(fractions, IsGrade: true, Name(fractions, '-', 100));
+        var sum = Wanted.Of(wish).Sum;
+        return sum > 1 + 1e-12
+            ? Result.Fail<Wish>(
+                field, $"The parts add up to {Say.Percent(sum)}, more than the blend itself.", "Bring them to 100 % or less, as in 12-4-20.")
+            : Result.Of(wish, notes);
     }
 
     private static Problem? Figures(IReadOnlyDictionary<Nutrient, double> figures, string field)
     {
-        foreach (var (nutrient, figure) in figures)
+        var any = false;
+        for (var nutrient = Nutrient.N; nutrient <= Nutrient.Na; nutrient++)
         {
+            if (!figures.TryGetValue(nutrient, out var figure))
+            {
+                continue;
+            }
+
             if (!double.IsFinite(figure) || figure < 0)
             {
                 return new Problem($"{field}, {LabelBasis.Symbol(nutrient)}", "The figure is not a number from zero up.", "Write one, as in 17:5:24.");
             }
+
+            any |= figure > 0;
         }
 
-        return figures.Values.Any(static f => f > 0)
+        return any
             ? null
             : new Problem(field, "Every part is zero, so nothing is wanted.", "Give at least one nutrient a figure above zero, as in 17:5:24.");
     }
 
-    private static string Name(IReadOnlyDictionary<Nutrient, double> figures, char between)
+    private static double Span(double[] parts)
     {
-        var name = string.Join(between, new[] { Nutrient.N, Nutrient.P, Nutrient.K }.Select(n => Say.Number(figures.GetValueOrDefault(n))));
-        foreach (var (nutrient, figure) in figures.OrderBy(static f => f.Key))
+        var (least, most) = (parts[0], parts[0]);
+        foreach (var part in parts)
         {
-            if (nutrient > Nutrient.K)
+            least = Math.Min(least, part);
+            most = Math.Max(most, part);
+        }
+
+        return most / least;
+    }
+
+    private static string Name(IReadOnlyDictionary<Nutrient, double> figures, char between, double scale)
+    {
+        var name = $"{Written(Nutrient.N)}{between}{Written(Nutrient.P)}{between}{Written(Nutrient.K)}";
+        for (var nutrient = Nutrient.Ca; nutrient <= Nutrient.Na; nutrient++)
+        {
+            if (figures.ContainsKey(nutrient))
             {
-                name += $" {LabelBasis.Symbol(nutrient)} {Say.Number(figure)}";
+                name += $" {LabelBasis.Symbol(nutrient)} {Written(nutrient)}";
             }
         }
 
         return name;
+
+        string Written(Nutrient nutrient) => Say.Number(figures.TryGetValue(nutrient, out var figure) ? figure * scale : 0);
     }
 }

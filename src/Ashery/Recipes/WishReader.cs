@@ -65,9 +65,21 @@ public static class WishReader
     private static Result<Wish> Grade(string[] words, string field)
     {
         var figures = WishWords.Read(words, field, most: 100, GradeExample);
-        return figures.Ok
-            ? WishCheck.Grade(figures.Value, field, figures.Problems)
-            : Result.Fail<Wish>(figures.Problems);
+        if (!figures.Ok)
+        {
+            return Result.Fail<Wish>(figures.Problems);
+        }
+
+        var fractions = new Dictionary<Nutrient, double>();
+        for (var nutrient = Nutrient.N; nutrient <= Nutrient.Na; nutrient++)
+        {
+            if (figures.Value.TryGetValue(nutrient, out var percent))
+            {
+                fractions[nutrient] = percent / 100;
+            }
+        }
+
+        return WishCheck.Grade(fractions, field, figures.Problems);
     }
 
     // Words apart by blanks, commas, semicolons and plus signs; blanks around : = and - closed up.
