@@ -23,6 +23,11 @@ public static class OwnBag
         }
 
         var label = check.Value;
+        if (SaysTheSame(label, basis))
+        {
+            return Result.Of(basis with { Id = id ?? basis.Id, Name = name ?? basis.Name }, check.Problems);
+        }
+
         var total = label.Label[Nutrient.N];
         var material = Relabel.Apply(basis, label.Label, label.Typed, label.Nitrogen?.WithTotal(total), field, out var notes);
         return Result.Of(material with { Id = id ?? basis.Id, Name = name ?? basis.Name }, [.. check.Problems, .. notes, Relabel.Kept(basis)]);
@@ -33,14 +38,15 @@ public static class OwnBag
     /// unknown; the lime equivalent is Pierre's rule on the label; the hazards are those its nutrients can bring.
     /// </summary>
     public static Result<Material> Compound(
-        string id, string name, MaterialKind kind, IReadOnlyList<LabelLine> lines, bool dissolves, Spread? bulkDensity = null, double? liquidDensity = null)
+        string id, string name, MaterialKind kind, IReadOnlyList<LabelLine> lines, bool dissolves, Spread? bulkDensity = null, double? liquidDensity = null,
+        string field = "label")
     {
         if (IdProblem(id) is { } wrong)
         {
             return Result.Fail<Material>(wrong);
         }
 
-        var check = LabelCheck.Check(lines);
+        var check = LabelCheck.Check(lines, basis: null, field);
         if (!check.Ok)
         {
             return Result.Fail<Material>(check.Problems);
@@ -49,7 +55,7 @@ public static class OwnBag
         var problems = new List<Problem>(check.Problems);
         var label = check.Value.Label;
         var isOrganic = kind is MaterialKind.OrganicMeal or MaterialKind.BulkyOrganic;
-        var nitrogen = check.Value.Nitrogen?.WithTotal(label[Nutrient.N]) ?? Guess(label[Nutrient.N], isOrganic, problems);
+        var nitrogen = check.Value.Nitrogen?.WithTotal(label[Nutrient.N]) ?? Guess(label[Nutrient.N], isOrganic, field, problems);
         var ions = Ions(label, nitrogen);
         return Result.Of(
             new Material
@@ -74,6 +80,23 @@ public static class OwnBag
             problems);
     }
 
+    /// <summary>The whole label of a bag put on a catalogue material, unchecked: for a garden that was checked when it was made.</summary>
+    public static Material WithLabel(Material basis, LabelAnalysis label) => Relabel.Apply(basis, label, Enum.GetValues<Nutrient>(), forms: null, "label", out _);
+
+    /// <summary>True when a material is this catalogue material with no more than another label and name.</summary>
+    public static bool IsRelabelled(Material material, Material basis) => basis == material with
+    {
+        Name = basis.Name,
+        Label = basis.Label,
+        LabelSpread = basis.LabelSpread,
+        Nitrogen = basis.Nitrogen,
+        SaltIndex = basis.SaltIndex,
+        LimeEquivalent = basis.LimeEquivalent,
+        OsmolesPerKg = basis.OsmolesPerKg,
+        SourceId = basis.SourceId,
+        Provenance = basis.Provenance,
+    };
+
     /// <summary>What is wrong with an id, or null: lower-case letters and digits joined by hyphens.</summary>
     public static Problem? IdProblem(string id)
     {
@@ -86,14 +109,31 @@ public static class OwnBag
         return good ? null : new Problem("id", $"'{NumberReader.Shown(id)}' cannot be an id.", "Use lower-case letters and digits joined by hyphens, such as my-rose-feed.");
     }
 
-    private static NitrogenForms Guess(double total, bool isOrganic, List<Problem> problems)
+    private static bool SaysTheSame(CheckedLabel label, Material basis)
+    {
+        const double Dust = 1e-9;
+        foreach (var n in label.Typed)
+        {
+            if (Math.Abs(label.Label[n] - basis.Label[n]) > Dust)
+            {
+                return false;
+            }
+        }
+
+        return label.Nitrogen is not { } forms
+            || (Math.Abs(forms.Ammonium - basis.Nitrogen.Ammonium) < Dust && Math.Abs(forms.Nitrate - basis.Nitrogen.Nitrate) < Dust
+                && Math.Abs(forms.Urea - basis.Nitrogen.Urea) < Dust && Math.Abs(forms.Organic - basis.Nitrogen.Organic) < Dust
+                && Math.Abs(forms.SlowSynthetic - basis.Nitrogen.SlowSynthetic) < Dust);
+    }
+
+    private static NitrogenForms Guess(double total, bool isOrganic, string field, List<Problem> problems)
     {
         if (total <= 0)
         {
             return default;
         }
 
-        problems.Add(new Problem("label, N", "The label gives no forms of nitrogen.",
+        problems.Add(new Problem($"{field}, N", "The label gives no forms of nitrogen.",
             isOrganic ? "It is reckoned as organic nitrogen." : "It is reckoned as ammonium, the more acidifying case; type NH4-N, NO3-N and urea-N if the label gives them.",
             Severity.Warning));
         return isOrganic ? new NitrogenForms(0, 0, 0, total, 0) : new NitrogenForms(total, 0, 0, 0, 0);

@@ -12,6 +12,9 @@ public static class PureLimit
     /// <summary>Points allowed where the formula is an ideal that real bags run a little above.</summary>
     public const double IdealRounding = 1.0;
 
+    /// <summary>Percent of chloride or sodium that any bag may hold as an impurity (common practice, no source).</summary>
+    private const double UsualSalt = 3;
+
     /// <summary>What passes the limit among the nutrients, each explained; empty when all is well or nothing is known of the pure salt.</summary>
     /// <param name="field">What to call the label.</param>
     /// <param name="label">Contents on the label basis.</param>
@@ -31,7 +34,8 @@ public static class PureLimit
         List<Problem>? problems = null;
         foreach (var n in nutrients)
         {
-            var (typed, most) = (label.Percent(n), pure.Percent(n));
+            var typed = label.Percent(n);
+            var most = Math.Max(pure.Percent(n), Impurity(limit, n));
             if (typed > most + slack)
             {
                 var line = lines?.FirstOrDefault(l => LabelItems.NutrientOf(l.Item) == n && !LabelItems.IsNitrogenForm(l.Item));
@@ -43,6 +47,13 @@ public static class PureLimit
         }
 
         return problems ?? [];
+    }
+
+    // What the trade's bags are known to carry beside the salt itself; chloride and sodium come along in small amounts nearly everywhere.
+    private static double Impurity(Material limit, Nutrient n)
+    {
+        var known = limit.LabelSpread.TryGetValue(n, out var spread) ? spread.Max * 100 : limit.Label.Percent(n);
+        return limit.Pure![n] > 0 && limit.PureIsLimit ? 0 : Math.Max(known, n is Nutrient.Cl or Nutrient.Na ? UsualSalt : 0);
     }
 
     private static Problem Above(string field, LabelLine? line, double typed, double most, double slack, string symbol)
