@@ -28,9 +28,6 @@ public sealed record PlannedFeedJson
     /// <summary>How it is given.</summary>
     public required MethodJson Method { get; init; }
 
-    /// <summary>Hour, moisture, placing.</summary>
-    public required IReadOnlyList<string> How { get; init; }
-
     /// <summary>Pots passed over on this day, and why.</summary>
     public required IReadOnlyList<PassedOverJson> LeftOut { get; init; }
 
@@ -47,7 +44,6 @@ public sealed record PlannedFeedJson
         Grams = feed.GramsPerPot,
         Reasons = feed.Reasons,
         Method = MethodJson.Of(feed.Doses[0]),
-        How = feed.How,
         LeftOut = [.. feed.LeftOut.Select(static l => new PassedOverJson(l.PotId, l.Why))],
         Doses = [.. feed.Doses.Select(static d => new FeedDoseJson(
             d.PotId, d.WantedGrams, d.NitrogenPerLitreMonth, d.NitrogenPerLitreSeason, d.RateBand, d.Reasons))],

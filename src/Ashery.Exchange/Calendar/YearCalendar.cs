@@ -3,6 +3,7 @@ using System.Security.Cryptography;
 using System.Text;
 using Ashery.Gardens;
 using Ashery.Planning;
+using Ashery.Pots;
 using Ical.Net;
 using Ical.Net.CalendarComponents;
 using Ical.Net.DataTypes;
@@ -12,11 +13,17 @@ using IcsCalendar = Ical.Net.Calendar;
 namespace Ashery.Exchange.Calendar;
 
 /// <summary>
-/// The year as an iCalendar file (RFC 5545): one all-day event for each feed. The same plan and stamp give the same bytes, and an
-/// event keeps its UID as long as day and feed stay, so that a calendar updates instead of doubling.
+/// The year as an iCalendar file (RFC 5545): one all-day event for each feed of a day, one for each day of liming. The same plan and stamp
+/// give the same bytes, and an event keeps its UID as long as day and feed stay, so that a calendar updates instead of doubling.
 /// </summary>
 public static class YearCalendar
 {
+    /// <summary>Category of the events that are feeds.</summary>
+    public const string FeedCategory = "feed";
+
+    /// <summary>Category of the events that are lime.</summary>
+    public const string LimeCategory = "lime";
+
     /// <summary>Writes the calendar.</summary>
     /// <param name="plan">What to write.</param>
     /// <param name="garden">Whose it is: names of pots.</param>
@@ -24,39 +31,73 @@ public static class YearCalendar
     public static string Write(YearPlan plan, Garden garden, DateTimeOffset stamp)
     {
         var calendar = new IcsCalendar { ProductId = "-//Ashery//Year of feeds//EN" };
-        calendar.AddProperty("X-WR-CALNAME", garden.Name);
+        calendar.AddProperty("X-WR-CALNAME", Plain(garden.Name).Replace('\n', ' '));
         var at = new CalDateTime(stamp.UtcDateTime, true);
         var names = garden.Pots.ToDictionary(static p => p.Id, static p => p.Name, StringComparer.Ordinal);
         foreach (var day in plan.Feeds.GroupBy(static f => (f.Date, f.FeedId)))
         {
-            var lines = new List<string>();
-            foreach (var feed in day)
-            {
-                lines.Add(string.Create(CultureInfo.InvariantCulture, $"{feed.GramsPerPot:0.###} g: {string.Join(", ", feed.Pots.Select(id => names.GetValueOrDefault(id, id)))}"));
-            }
+            var first = day.First();
+            List<string> lines = [.. day.Select(f => Line(f, names)), "", .. first.Reasons, .. first.How];
+            calendar.Events.Add(Event(garden.Name, day.Key.Date, day.Key.FeedId, at, first.FeedName, lines, FeedCategory));
+        }
 
-            lines.AddRange(day.SelectMany(static f => f.Reasons).Distinct(StringComparer.Ordinal));
-            calendar.Events.Add(new CalendarEvent
-            {
-                Uid = Uid(garden.Name, day.Key.Date, day.Key.FeedId),
-                DtStamp = at,
-                Start = new CalDateTime(day.Key.Date),
-                End = new CalDateTime(day.Key.Date.AddDays(1)),
-                Summary = Plain(day.First().FeedName),
-                Description = Plain(string.Join("\n", lines)),
-                Transparency = TransparencyType.Transparent,
-            });
+        var limes = plan.LimeDebts.SelectMany(static d => d.Corrections.Select(c => (d.PotId, Correction: c)));
+        foreach (var day in limes.GroupBy(static c => (c.Correction.Date, c.Correction.MaterialId)).OrderBy(static g => g.Key.Date).ThenBy(static g => g.Key.MaterialId, StringComparer.Ordinal))
+        {
+            var first = day.First().Correction;
+            List<string> lines = [.. day.Select(c => string.Create(CultureInfo.InvariantCulture, $"{c.Correction.Grams:0.#} g: {names.GetValueOrDefault(c.PotId, c.PotId)}")), "", first.Words];
+            calendar.Events.Add(Event(garden.Name, day.Key.Date, "lime " + day.Key.MaterialId, at, first.MaterialName, lines, LimeCategory));
         }
 
         return new CalendarSerializer(calendar).SerializeToString() ?? "";
     }
 
-    private static string Uid(string garden, DateOnly day, string feed)
+    private static CalendarEvent Event(string garden, DateOnly day, string what, CalDateTime at, string summary, List<string> lines, string category) => new()
     {
-        var hash = SHA256.HashData(Encoding.UTF8.GetBytes($"{garden}\n{feed}"));
+        Uid = Uid(garden, day, what),
+        DtStamp = at,
+        Start = new CalDateTime(day),
+        End = new CalDateTime(day.AddDays(1)),
+        Summary = Plain(summary).Replace('\n', ' '),
+        Description = Plain(string.Join('\n', lines)),
+        Categories = [category],
+        Transparency = TransparencyType.Transparent,
+    };
+
+    private static string Line(PlannedFeed feed, Dictionary<string, string> names)
+    {
+        var dose = feed.Doses[0];
+        var how = dose switch
+        {
+            { Predilution: { } p } => string.Create(CultureInfo.InvariantCulture, $"{p.MillilitresPerPot:0.#} mL of {p.Grams:0.###} g in {p.WaterMillilitres:0} mL"),
+            { Method: DoseMethod.Can, Can: { } c } => string.Create(CultureInfo.InvariantCulture, $"{c.GramsPer10Litres:0.##} g in 10 L, {c.LitresPerPot:0.##} L a pot{(c.Waterings > 1 ? $", {c.Waterings} waterings" : "")}"),
+            { Method: DoseMethod.Spray, Spray: { } s } => string.Create(CultureInfo.InvariantCulture, $"{s.GramsPerLitre:0.##} g in a litre, {s.MillilitresPerPot:0} mL a pot"),
+            { Scoops: { } n } => string.Create(CultureInfo.InvariantCulture, $"{n:0.#} scoops ({dose.Grams:0.##} g)"),
+            _ => string.Create(CultureInfo.InvariantCulture, $"{dose.Grams:0.###} g"),
+        };
+        return $"{how}: {string.Join(", ", feed.Pots.Select(id => names.GetValueOrDefault(id, id)))}";
+    }
+
+    private static string Uid(string garden, DateOnly day, string what)
+    {
+        var hash = SHA256.HashData(Encoding.UTF8.GetBytes($"{garden}\n{what}"));
         return string.Create(CultureInfo.InvariantCulture, $"{day:yyyyMMdd}-{Convert.ToHexStringLower(hash.AsSpan(0, 8))}@ashery.invalid");
     }
 
-    /// <summary>Control characters other than line feeds have no place in a text value (RFC 5545, 3.3.11).</summary>
-    private static string Plain(string text) => string.Concat(text.Replace("\r\n", "\n", StringComparison.Ordinal).Where(static c => c == '\n' || !char.IsControl(c)));
+    /// <summary>
+    /// Control characters other than line feeds have no place in a text value (RFC 5545, 3.3.11); halves of surrogate pairs become U+FFFD.
+    /// </summary>
+    private static string Plain(string text)
+    {
+        var plain = new StringBuilder(text.Length);
+        foreach (var rune in text.Replace("\r\n", "\n", StringComparison.Ordinal).EnumerateRunes())
+        {
+            if (rune.Value == '\n' || !(Rune.IsControl(rune) || rune.Value is 0x2028 or 0x2029))
+            {
+                plain.Append(rune.ToString());
+            }
+        }
+
+        return plain.ToString();
+    }
 }

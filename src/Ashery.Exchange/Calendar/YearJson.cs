@@ -26,6 +26,9 @@ public sealed record YearJson
     /// <summary>In order of date; pots that get the same stand together, weakest first.</summary>
     public required IReadOnlyList<PlannedFeedJson> Feeds { get; init; }
 
+    /// <summary>How each kind of feed is given: hour, moisture, placing.</summary>
+    public required IReadOnlyDictionary<string, IReadOnlyList<string>> How { get; init; }
+
     /// <summary>Nutrients a month over the whole garden.</summary>
     public required IReadOnlyList<MonthJson> Months { get; init; }
 
@@ -63,6 +66,7 @@ public sealed record YearJson
         To = plan.To,
         Seasons = [.. plan.Seasons.Select(static s => new SeasonStretchJson(GardenWriter.Word(s.Kind), s.From, s.To))],
         Feeds = [.. plan.Feeds.Select(PlannedFeedJson.Of)],
+        How = plan.Feeds.DistinctBy(static f => f.Kind).ToDictionary(static f => GardenWriter.Word(f.Kind), static f => f.How, StringComparer.Ordinal),
         Months = [.. plan.Months.Select(static m => new MonthJson(
             FormattableString.Invariant($"{m.Year:0000}-{m.Month:00}"),
             m.Grams.Grams.ToDictionary(static g => LabelBasis.Symbol(g.Key), static g => g.Value, StringComparer.Ordinal)))],

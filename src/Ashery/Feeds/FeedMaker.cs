@@ -1,3 +1,4 @@
+using Ashery.Compatibility;
 using Ashery.Materials;
 using Ashery.Nutrients;
 using Ashery.Problems;
@@ -81,8 +82,25 @@ public static class FeedMaker
 
             // Volumes add, so densities add by their inverses.
             BulkDensity = SumOrUnknown(found, static m => m.BulkDensity is { Typical: > 0 } d ? 1 / d.Typical : null) is { } v ? 1 / v : null,
-            Dissolves = found.TrueForAll(static p => p.Material.Dissolves),
+            Dissolves = found.TrueForAll(static p => p.Material.Dissolves) && StayDissolved(found),
         };
+    }
+
+    /// <summary>Parts that dissolve alone may fall out together (calcium with phosphate or sulfate): such a feed is never given by the can.</summary>
+    private static bool StayDissolved(List<(Material Material, double Share)> found)
+    {
+        for (var i = 0; i < found.Count; i++)
+        {
+            for (var j = i + 1; j < found.Count; j++)
+            {
+                if (CompatibilityChart.Default.Judge(found[i].Material, found[j].Material).InSolution.Verdict == Verdict.Stop)
+                {
+                    return false;
+                }
+            }
+        }
+
+        return true;
     }
 
     private static double? SumOrUnknown(List<(Material Material, double Share)> found, Func<Material, double?> figure)

@@ -6,11 +6,12 @@ public static class Dilution
     // mL of water for each gram: 50 g/L at the strongest, which every feed that counts as dissolving bears.
     private static readonly double[] MillilitresAGram = [20, 50, 100, 200, 500, 1000, 2000];
 
-    private const double SmallestMeasure = 5;
+    // Half millilitres are read off a syringe: a twentieth of this.
+    private const double SmallestMeasure = 10;
 
     /// <summary>One bottle for a round.</summary>
     /// <param name="dose">g for this pot.</param>
-    /// <param name="smallest">The smallest dose of the round, g; it still fills 5 mL.</param>
+    /// <param name="smallest">The smallest dose of the round, g; it still fills 10 mL.</param>
     /// <param name="least">Least that can be weighed well, or what the round takes when that is more, g.</param>
     public static Predilution For(double dose, double smallest, double least)
     {
@@ -24,7 +25,8 @@ public static class Dilution
             }
         }
 
-        return new(least, least * water, dose * water);
+        // Down to half millilitres, so that no cap is passed.
+        return new(least, least * water, Math.Max(0.5, Math.Floor((dose * water * 2) + 1e-9) / 2));
     }
 
     /// <summary>The same bottle for every pot of the round that needs one.</summary>
@@ -50,6 +52,13 @@ public static class Dilution
         }
 
         var weigh = Math.Max(least, Math.Ceiling((total / step) - 1e-9) * step);
-        return [.. doses.Select(d => d.Predilution is null ? d : d with { Predilution = For(d.Grams, smallest, weigh) })];
+        return [.. doses.Select(d => d.Predilution is null ? d : Take(d, For(d.Grams, smallest, weigh)))];
+    }
+
+    /// <summary>The dose that the measured millilitres hold.</summary>
+    private static Dose Take(Dose dose, Predilution bottle)
+    {
+        var grams = Math.Round(bottle.Grams * bottle.MillilitresPerPot / bottle.WaterMillilitres, 9);
+        return dose with { Predilution = bottle, Grams = grams, LimeGrams = dose.LimeGrams * grams / dose.Grams };
     }
 }

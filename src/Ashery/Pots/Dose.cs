@@ -21,7 +21,10 @@ public sealed record Dose
     /// <summary>When given by the can: g in 10 L of water and litres a pot.</summary>
     public CanDose? Can { get; init; }
 
-    /// <summary>g N a litre of medium each month, beside the published rates.</summary>
+    /// <summary>
+    /// g N a litre of medium each month. In a plan: what the plan's feeds bring in this month; of a single dose: what a season of
+    /// such feeds would bring, by its months.
+    /// </summary>
     public required double NitrogenPerLitreMonth { get; init; }
 
     public required double NitrogenPerLitreSeason { get; init; }

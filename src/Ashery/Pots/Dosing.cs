@@ -56,6 +56,7 @@ public static class Dosing
             }
         }
 
+        var full = wanted;
         foreach (var factor in request.Factors.Where(static f => f.Value < 1))
         {
             wanted *= factor.Value;
@@ -64,7 +65,10 @@ public static class Dosing
 
         var most = DoseLimits.Smallest(request, reasons, wanted);
         var measured = Measuring.Take(request, Math.Min(wanted, most), most, "steps");
-        return Finish(request, measured, wanted, n, feeds, [.. reasons, .. measured.Reasons], [.. notes, .. measured.Notes]);
+
+        // A season of such feeds: as many full doses as share it, whatever today's weather takes off this one.
+        var season = Math.Min(full, most) * n / litres * feeds;
+        return Finish(request, measured, wanted, season, [.. reasons, .. measured.Reasons], [.. notes, .. measured.Notes]);
     }
 
     /// <summary>A short season gets its share of the rate: as if the feeds of the shortest full season shared it.</summary>
@@ -74,10 +78,8 @@ public static class Dosing
         return Math.Max(Math.Max(1, request.FeedsInSeason), rule.IsOn ? rule["months"] * DaysAMonth / request.IntervalDays : 1);
     }
 
-    private static Dose Finish(DoseRequest request, Measured measured, double wanted, double n, double feeds, List<string> reasons, List<Problem> notes)
-    {
-        var season = measured.Grams * n / request.Pot.Volume.Litres * feeds;
-        return new Dose
+    private static Dose Finish(DoseRequest request, Measured measured, double wanted, double season, List<string> reasons, List<Problem> notes) =>
+        new()
         {
             PotId = request.Pot.Id,
             FeedId = request.Feed.Id,
@@ -94,5 +96,4 @@ public static class Dosing
             Reasons = reasons,
             Notes = notes,
         };
-    }
 }

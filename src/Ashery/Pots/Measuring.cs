@@ -89,7 +89,8 @@ internal static class Measuring
         if (request.Feed.Dissolves)
         {
             var least = request.ScaleStep * request.Rules["weighable"]["traceSteps"];
-            return new(target, DoseMethod.Can, null, null, Dilution.For(target, target, least), [FormattableString.Invariant($"{target:0.####} g is too little for a scale of {request.ScaleStep:0.###} g: give it from a pre-dilution.")], []);
+            var bottle = Dilution.For(target, target, least);
+            return new(Tidy(bottle.Grams * bottle.MillilitresPerPot / bottle.WaterMillilitres), DoseMethod.Can, null, null, bottle, [FormattableString.Invariant($"{target:0.####} g is too little for a scale of {request.ScaleStep:0.###} g: give it from a pre-dilution.")], []);
         }
 
         return steps >= 1
