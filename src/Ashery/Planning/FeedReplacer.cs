@@ -127,7 +127,7 @@ internal sealed class FeedReplacer(PlanContext context)
         IsGrade: false,
         feed.Name);
 
-    private static double Error(Feed other, Feed feed) => RatioMeasure.Of(n => other.Label[n], RatioOf(feed)).Mean;
+    private static double Error(Feed other, Feed feed) => RatioMeasure.Of(other.Label, RatioOf(feed)).Mean;
 
     private string NameOf(string material) =>
         context.Garden.Shelf.FirstOrDefault(b => b.Material.Id == material)?.Material.Name ?? MaterialCatalogue.Default.Find(material)?.Name ?? material;
