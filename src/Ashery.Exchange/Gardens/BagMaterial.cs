@@ -1,5 +1,6 @@
 using Ashery.Materials;
 using Ashery.Nutrients;
+using Ashery.Problems;
 
 namespace Ashery.Exchange.Gardens;
 
@@ -8,7 +9,7 @@ internal static class BagMaterial
 {
     public static BagDto ToDto(Material material)
     {
-        if (MaterialCatalogue.Default.Find(material.Id) is not { } known || !DiffersOnlyInLabel(material, known))
+        if (MaterialCatalogue.Default.Find(material.Id) is not { } known || !OwnBag.IsRelabelled(material, known))
         {
             return new() { Own = OwnMaterial.ToDto(material) };
         }
@@ -17,7 +18,7 @@ internal static class BagMaterial
         {
             Material = material.Id,
             Name = material.Name == known.Name ? null : material.Name,
-            Label = SameLabel(material.Label, known.Label) ? null : GardenWriter.PercentOf(material.Label),
+            Label = SameLabel(material.Label, known.Label) ? null : LabelOf(material.Label, known.Label),
         };
     }
 
@@ -45,21 +46,36 @@ internal static class BagMaterial
         }
 
         var named = bag.Name is null ? known : known with { Name = fields.Text(bag.Name, path + ".name", 120) };
-        if (bag.Label is null)
+        return bag.Label is null ? named : Relabelled(named, bag.Label, path + ".label", fields);
+    }
+
+    // Nutrients the label does not name stay as in the catalogue; more than the pure salt holds is a problem here as everywhere.
+    private static Material Relabelled(Material named, IReadOnlyDictionary<string, double> percent, string path, FieldReader fields)
+    {
+        var before = fields.Problems.Count;
+        fields.Label(percent, path);
+        if (fields.Problems.Count > before)
         {
             return named;
         }
 
-        var label = fields.Label(bag.Label, path + ".label");
-        return named with { Label = label, Nitrogen = known.Nitrogen.WithTotal(label[Nutrient.N]) };
+        var lines = percent.Select(static p => new LabelLine(LabelItems.Find(p.Key)!.Value, p.Value)).ToList();
+        var relabelled = OwnBag.Of(named, lines, field: path);
+        fields.AddRange(relabelled.Problems.Where(static p => p.Severity != Severity.Note));
+        return relabelled.Value ?? named;
     }
 
-    private static bool DiffersOnlyInLabel(Material a, Material b) =>
-        a with { Name = b.Name, Label = b.Label, Nitrogen = b.Nitrogen } == b && Near(a.Nitrogen, b.Nitrogen.WithTotal(a.Label[Nutrient.N]));
+    // A nutrient the catalogue has and this bag does not is written as zero, or it would come back.
+    private static Dictionary<string, double> LabelOf(LabelAnalysis label, LabelAnalysis known)
+    {
+        var percent = GardenWriter.PercentOf(label);
+        foreach (var nutrient in known.Present)
+        {
+            percent.TryAdd(LabelBasis.Symbol(nutrient), 0);
+        }
 
-    private static bool Near(NitrogenForms a, NitrogenForms b) =>
-        Math.Abs(a.Ammonium - b.Ammonium) + Math.Abs(a.Nitrate - b.Nitrate) + Math.Abs(a.Urea - b.Urea) + Math.Abs(a.Organic - b.Organic)
-        + Math.Abs(a.SlowSynthetic - b.SlowSynthetic) < 1e-9;
+        return percent;
+    }
 
     private static bool SameLabel(LabelAnalysis a, LabelAnalysis b) => Enum.GetValues<Nutrient>().All(n => Math.Abs(a[n] - b[n]) < 1e-12);
 }

@@ -54,6 +54,14 @@ internal sealed class GardenReader
             fields.Problems);
     }
 
+    /// <summary>Bags alone, as a shelf file holds them.</summary>
+    public Result<IReadOnlyList<Bag>> ReadShelf(IReadOnlyList<BagDto> bags)
+    {
+        var shelf = All(bags, "shelf", ReadBag);
+        Distinct(shelf, static b => b.Id, "shelf");
+        return fields.HasErrors ? Result.Fail<IReadOnlyList<Bag>>(fields.Problems) : Result.Of<IReadOnlyList<Bag>>(shelf, fields.Problems);
+    }
+
     private List<T> All<TDto, T>(IReadOnlyList<TDto>? items, string path, Func<TDto, string, T?> read)
         where T : class
     {

@@ -61,7 +61,7 @@ internal static class GardenWriter
 
     private static SpreadDto SpreadOf(Spread s) => new() { Min = s.Min, Typical = s.Typical, Max = s.Max };
 
-    private static BagDto BagOf(Bag bag) => BagMaterial.ToDto(bag.Material) with
+    internal static BagDto BagOf(Bag bag) => BagMaterial.ToDto(bag.Material) with
     {
         Id = bag.Id,
         Stock = bag.Stock?.Grams,

@@ -14,7 +14,7 @@ public sealed record BagDto
     [Description("What the bag is called, when not as in the catalogue.")]
     public string? Name { get; init; }
 
-    [Description("What this bag's label says, percent by weight: N, P2O5, K2O, other nutrients as the element. Left out: as in the catalogue.")]
+    [Description("What this bag's label says, percent by weight: N, P2O5, K2O, other nutrients as the element. What is left out stays as in the catalogue.")]
     public IReadOnlyDictionary<string, double>? Label { get; init; }
 
     [Description("g left; leave out for as much as wanted.")]
