@@ -1,4 +1,3 @@
-using System.Text.Json.Serialization;
 using Ashery.Materials;
 using Ashery.Sources;
 
@@ -8,7 +7,7 @@ namespace Ashery.Cautions;
 public sealed class CautionIndex
 {
     private static readonly Lazy<CautionIndex> Shipped = new(
-        static () => new(EmbeddedData.Read("data/cautions/cautions.json", CautionJson.Default.CautionRowArray)));
+        static () => new(CautionRow.Read()));
 
     private readonly CautionRow[] rows;
     private readonly Dictionary<string, Caution> byId;
@@ -89,11 +88,45 @@ public enum CautionUse
     Overdose,
 }
 
-internal sealed record CautionRow(string Id, string Words, string Source, Provenance Provenance, Hazard[] Hazards, CautionUse[] Uses, bool Always);
+internal sealed record CautionRow(string Id, string Words, string Source, Provenance Provenance, Hazard[] Hazards, CautionUse[] Uses, bool Always)
+{
+    public static CautionRow[] Read() => ReferenceRow.Read("data/cautions/cautions.json", static row => new CautionRow(
+        row.Text("id"),
+        row.Text("words"),
+        row.Text("source"),
+        MaterialWords.Provenance(row.Text("provenance")),
+        HazardsOf(row.Texts("hazards")),
+        UsesOf(row.Texts("uses")),
+        row.Flag("always")));
 
-[JsonSourceGenerationOptions(
-    PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase,
-    UseStringEnumConverter = true,
-    UnmappedMemberHandling = JsonUnmappedMemberHandling.Disallow)]
-[JsonSerializable(typeof(CautionRow[]))]
-internal sealed partial class CautionJson : JsonSerializerContext;
+    private static Hazard[] HazardsOf(string[] words)
+    {
+        var hazards = new Hazard[words.Length];
+        for (var i = 0; i < words.Length; i++)
+        {
+            hazards[i] = MaterialWords.Hazard(words[i]);
+        }
+
+        return hazards;
+    }
+
+    private static CautionUse[] UsesOf(string[] words)
+    {
+        var uses = new CautionUse[words.Length];
+        for (var i = 0; i < words.Length; i++)
+        {
+            uses[i] = words[i] switch
+            {
+                "mixing" => CautionUse.Mixing,
+                "dissolving" => CautionUse.Dissolving,
+                "storing" => CautionUse.Storing,
+                "feeding" => CautionUse.Feeding,
+                "spraying" => CautionUse.Spraying,
+                "overdose" => CautionUse.Overdose,
+                _ => throw ReferenceRow.Unknown(words[i]),
+            };
+        }
+
+        return uses;
+    }
+}

@@ -19,7 +19,7 @@ internal sealed class DryRules
     public DryRules(MixtureHumidity humidity)
     {
         this.humidity = humidity;
-        var rows = EmbeddedData.Read("data/compatibility/dry.json", ChartJson.Default.DryFile).Rows;
+        var rows = DryRow.Read();
         rules = new PairRules(rows.Select(static row => (row.A, row.B)));
         answers = Array.ConvertAll(rows, static row => new Lazy<(Judgement, Judgement)>(() => Answer(row)));
     }

@@ -34,7 +34,7 @@ internal sealed class MixtureHumidity
         pairs = found.ToFrozenDictionary();
     }
 
-    public static MixtureHumidity Read() => new(EmbeddedData.Read("data/compatibility/humidity.json", ChartJson.Default.HumidityFile).Rows);
+    public static MixtureHumidity Read() => new(HumidityRow.Read());
 
     /// <summary>The published figure of the pair, or null.</summary>
     public Figure? Of(Material a, Material b) => pairs.GetValueOrDefault((a.Id, b.Id));

@@ -16,10 +16,10 @@ internal sealed class SolutionRules
 
     public SolutionRules()
     {
-        var rows = EmbeddedData.Read("data/compatibility/solution.json", ChartJson.Default.SolutionFile).Rows;
+        var rows = SolutionRow.Read();
         rules = new PairRules(rows.Select(static row => (row.A, row.B)));
         answers = Array.ConvertAll(rows, static row => new Lazy<Judgement>(() => Answer(row)));
-        residues = [.. EmbeddedData.Read("data/compatibility/residue.json", ChartJson.Default.ResidueFile).Rows
+        residues = [.. ResidueRow.Read()
             .Select(static row => (Array.ConvertAll(row.A, Selector.Parse), row))];
     }
 
