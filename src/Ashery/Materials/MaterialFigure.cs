@@ -51,7 +51,8 @@ internal static class MaterialFigures
                 var chosen = true;
                 foreach (var item in list.EnumerateArray())
                 {
-                    figures.Add(One(key, unit, item, chosen));
+                    // A first row marked other is for another grade: the figure in use is worked out instead.
+                    figures.Add(One(key, unit, item, chosen && !(item.TryGetProperty("other", out var other) && other.GetBoolean())));
                     chosen = false;
                 }
             }
