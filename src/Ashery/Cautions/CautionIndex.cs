@@ -1,3 +1,4 @@
+using System.Text.Json;
 using Ashery.Materials;
 using Ashery.Sources;
 
@@ -7,15 +8,19 @@ namespace Ashery.Cautions;
 public sealed class CautionIndex
 {
     private static readonly Lazy<CautionIndex> Shipped = new(
-        static () => new(CautionRow.Read()));
+        static () => new(DataRows.Read("data/cautions/cautions.json", CautionRow.Read)));
 
-    private readonly CautionRow[] rows;
+    private readonly List<CautionRow> rows;
     private readonly Dictionary<string, Caution> byId;
 
-    private CautionIndex(CautionRow[] rows)
+    private CautionIndex(List<CautionRow> rows)
     {
         this.rows = rows;
-        byId = rows.ToDictionary(static row => row.Id, static row => new Caution(row.Id, row.Words, row.Source, row.Provenance), StringComparer.Ordinal);
+        byId = new(rows.Count, StringComparer.Ordinal);
+        foreach (var row in rows)
+        {
+            byId.Add(row.Id, new Caution(row.Id, row.Words, row.Source, row.Provenance));
+        }
     }
 
     /// <summary>The cautions of <c>data/cautions</c>, read at first use.</summary>
@@ -43,13 +48,26 @@ public sealed class CautionIndex
         var ids = new List<string>();
         foreach (var row in rows)
         {
-            if (row.Always || (Touches(row.Uses, uses) && (row.Hazards.Length == 0 || row.Hazards.Any(hazards.Contains))))
+            if (row.Always || (Touches(row.Uses, uses) && (row.Hazards.Length == 0 || HasOne(row.Hazards, hazards))))
             {
                 ids.Add(row.Id);
             }
         }
 
         return ids;
+    }
+
+    private static bool HasOne(Hazard[] some, HashSet<Hazard> hazards)
+    {
+        foreach (var hazard in some)
+        {
+            if (hazards.Contains(hazard))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     private static bool Touches(CautionUse[] some, ReadOnlySpan<CautionUse> others)
@@ -90,43 +108,33 @@ public enum CautionUse
 
 internal sealed record CautionRow(string Id, string Words, string Source, Provenance Provenance, Hazard[] Hazards, CautionUse[] Uses, bool Always)
 {
-    public static CautionRow[] Read() => ReferenceRow.Read("data/cautions/cautions.json", static row => new CautionRow(
-        row.Text("id"),
-        row.Text("words"),
-        row.Text("source"),
-        MaterialWords.Provenance(row.Text("provenance")),
-        HazardsOf(row.Texts("hazards")),
-        UsesOf(row.Texts("uses")),
-        row.Flag("always")));
-
-    private static Hazard[] HazardsOf(string[] words)
+    public static CautionRow Read(JsonElement row)
     {
-        var hazards = new Hazard[words.Length];
-        for (var i = 0; i < words.Length; i++)
+        var hazards = row.Texts("hazards");
+        var uses = row.Texts("uses");
+        var caution = new CautionRow(
+            row.Text("id"), row.Text("words"), row.Text("source"), row.Provenance(), new Hazard[hazards.Length], new CautionUse[uses.Length], row.Flag("always"));
+        for (var i = 0; i < hazards.Length; i++)
         {
-            hazards[i] = MaterialWords.Hazard(words[i]);
+            caution.Hazards[i] = MaterialWords.Hazard(hazards[i]);
         }
 
-        return hazards;
-    }
-
-    private static CautionUse[] UsesOf(string[] words)
-    {
-        var uses = new CautionUse[words.Length];
-        for (var i = 0; i < words.Length; i++)
+        for (var i = 0; i < uses.Length; i++)
         {
-            uses[i] = words[i] switch
-            {
-                "mixing" => CautionUse.Mixing,
-                "dissolving" => CautionUse.Dissolving,
-                "storing" => CautionUse.Storing,
-                "feeding" => CautionUse.Feeding,
-                "spraying" => CautionUse.Spraying,
-                "overdose" => CautionUse.Overdose,
-                _ => throw ReferenceRow.Unknown(words[i]),
-            };
+            caution.Uses[i] = Use(uses[i]);
         }
 
-        return uses;
+        return caution;
     }
+
+    private static CautionUse Use(string word) => word switch
+    {
+        "mixing" => CautionUse.Mixing,
+        "dissolving" => CautionUse.Dissolving,
+        "storing" => CautionUse.Storing,
+        "feeding" => CautionUse.Feeding,
+        "spraying" => CautionUse.Spraying,
+        "overdose" => CautionUse.Overdose,
+        _ => throw DataRows.Unknown(word),
+    };
 }

@@ -13,35 +13,46 @@ internal sealed class DryRules
         Verdict.Unknown, "Nothing published was found on this pair, and its chemistry gives no clear answer.", Citations.NothingFound);
 
     private readonly PairRules rules;
-    private readonly Lazy<(Judgement Today, Judgement Stored)>[] answers;
+    private readonly Lazy<Answers>[] answers;
     private readonly MixtureHumidity humidity;
 
     public DryRules(MixtureHumidity humidity)
     {
         this.humidity = humidity;
-        var rows = DryRow.Read();
-        rules = new PairRules(rows.Select(static row => (row.A, row.B)));
-        answers = Array.ConvertAll(rows, static row => new Lazy<(Judgement, Judgement)>(() => Answer(row)));
+        var rows = DataRows.Read("data/compatibility/dry.json", DryRow.Read);
+        var left = new Selector[rows.Count][];
+        var right = new Selector[rows.Count][];
+        answers = new Lazy<Answers>[rows.Count];
+        for (var i = 0; i < rows.Count; i++)
+        {
+            var row = rows[i];
+            left[i] = Selector.Parse(row.A);
+            right[i] = Selector.Parse(row.B);
+            answers[i] = new(() => Answer(row));
+        }
+
+        rules = new PairRules(left, right);
     }
 
     public (Judgement Today, Judgement Stored) Judge(Material a, Material b)
     {
         if (rules.First(a, b) is >= 0 and var row)
         {
-            return answers[row].Value;
+            var answer = answers[row].Value;
+            return (answer.Today, answer.Stored);
         }
 
         return ByHumidity(a, b) ?? ByCommonIon(a, b) ?? (Unknown, Unknown);
     }
 
-    private static (Judgement Today, Judgement Stored) Answer(DryRow row)
+    private static Answers Answer(DryRow row)
     {
         var reason = row.Note is null ? row.Reason : $"{row.Reason} {row.Note}";
         var source = Citations.Of(row.Sources);
         Judgement As(Verdict verdict) => verdict == Verdict.Unknown
             ? new(verdict, reason, $"{Citations.NothingFound} {source}")
             : new(verdict, reason, source, verdict == Verdict.Limited ? row.Limit : null, row.HardStop && verdict == Verdict.Stop, row.Basis);
-        return (As(row.Today), As(row.Stored));
+        return new(As(row.Today), As(row.Stored));
     }
 
     private (Judgement Today, Judgement Stored)? ByHumidity(Material a, Material b)
@@ -83,4 +94,6 @@ internal sealed class DryRules
                 ? new(Verdict.Fine, reason, source, Basis: VerdictBasis.Chemistry)
                 : new(Verdict.Limited, reason, source, FormattableString.Invariant($"airtight, below {lower} % relative humidity"), Basis: VerdictBasis.Chemistry));
     }
+
+    private sealed record Answers(Judgement Today, Judgement Stored);
 }

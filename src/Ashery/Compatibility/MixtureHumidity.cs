@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using Ashery.Materials;
 using Ashery.Sources;
 
@@ -13,11 +12,10 @@ internal sealed class MixtureHumidity
     /// </summary>
     public const double DryRoom = 65;
 
-    private readonly FrozenDictionary<(string, string), Figure> pairs;
+    private readonly Dictionary<string, Figure> pairs = new(StringComparer.Ordinal);
 
-    private MixtureHumidity(HumidityRow[] rows)
+    private MixtureHumidity(List<HumidityRow> rows)
     {
-        var found = new Dictionary<(string, string), Figure>();
         foreach (var row in rows)
         {
             var figure = new Figure(row.Percent, row.Source, row.Provenance, row.Note);
@@ -25,17 +23,17 @@ internal sealed class MixtureHumidity
             {
                 foreach (var b in row.B)
                 {
-                    found[(a, b)] = figure;
-                    found[(b, a)] = figure;
+                    pairs[Key(a, b)] = figure;
+                    pairs[Key(b, a)] = figure;
                 }
             }
         }
-
-        pairs = found.ToFrozenDictionary();
     }
 
-    public static MixtureHumidity Read() => new(HumidityRow.Read());
+    public static MixtureHumidity Read() => new(DataRows.Read("data/compatibility/humidity.json", HumidityRow.Read));
 
     /// <summary>The published figure of the pair, or null.</summary>
-    public Figure? Of(Material a, Material b) => pairs.GetValueOrDefault((a.Id, b.Id));
+    public Figure? Of(Material a, Material b) => pairs.GetValueOrDefault(Key(a.Id, b.Id));
+
+    private static string Key(string a, string b) => string.Concat(a, " ", b);
 }

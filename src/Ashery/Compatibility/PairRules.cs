@@ -17,11 +17,10 @@ internal sealed class PairRules
     private readonly ConditionalWeakTable<Material, Sides> known = [];
     private readonly ConditionalWeakTable<Material, Sides>.CreateValueCallback workOut;
 
-    public PairRules(IEnumerable<(string[] A, string[] B)> rules)
+    public PairRules(Selector[][] left, Selector[][] right)
     {
-        var list = rules.ToArray();
-        left = Array.ConvertAll(list, static rule => Array.ConvertAll(rule.A, Selector.Parse));
-        right = Array.ConvertAll(list, static rule => Array.ConvertAll(rule.B, Selector.Parse));
+        this.left = left;
+        this.right = right;
         workOut = WorkOut;
     }
 
@@ -41,16 +40,19 @@ internal sealed class PairRules
     }
 
     /// <summary>Indices of all rules that fit the pair either way round, in order.</summary>
-    public IEnumerable<int> All(Material a, Material b)
+    public List<int> All(Material a, Material b)
     {
+        var all = new List<int>();
         var (ofA, ofB) = (known.GetValue(a, workOut), known.GetValue(b, workOut));
         for (var word = 0; word < ofA.Left.Length; word++)
         {
             for (var bits = Fits(ofA, ofB, word); bits != 0; bits &= bits - 1)
             {
-                yield return (word * WordBits) + BitOperations.TrailingZeroCount(bits);
+                all.Add((word * WordBits) + BitOperations.TrailingZeroCount(bits));
             }
         }
+
+        return all;
     }
 
     private static ulong Fits(Sides a, Sides b, int word) => (a.Left[word] & b.Right[word]) | (b.Left[word] & a.Right[word]);

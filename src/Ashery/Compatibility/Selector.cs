@@ -3,7 +3,7 @@ using Ashery.Materials;
 namespace Ashery.Compatibility;
 
 /// <summary>What a rule of the chart speaks of: a group, a material (<c>@id</c>), a property (<c>#name</c>), an ion, or anything (<c>*</c>).</summary>
-internal readonly struct Selector
+internal sealed class Selector
 {
     private readonly Sort sort;
     private readonly string word;
@@ -25,10 +25,12 @@ internal readonly struct Selector
     {
         '*' => new(Sort.Anything, word),
         '@' => new(Sort.Material, word[1..]),
-        '#' => new(Sort.Trait, word, Enum.Parse<Traits>(word.AsSpan(1), ignoreCase: true)),
+        '#' => new(Sort.Trait, word, MaterialTraits.Parse(word[1..])),
         >= 'A' and <= 'Z' => new(Sort.Group, word),
         _ => new(Sort.Ion, word),
     };
+
+    public static Selector[] Parse(string[] words) => Array.ConvertAll(words, Parse);
 
     public bool Matches(Material material, Traits traits) => sort switch
     {

@@ -11,16 +11,25 @@ internal sealed class SolutionRules
 {
     private readonly PairRules rules;
     private readonly Lazy<Judgement>[] answers;
-    private readonly (Selector[] A, ResidueRow Row)[] residues;
+    private readonly List<ResidueRow> residues;
     private readonly StockStrength strength = new();
 
     public SolutionRules()
     {
-        var rows = SolutionRow.Read();
-        rules = new PairRules(rows.Select(static row => (row.A, row.B)));
-        answers = Array.ConvertAll(rows, static row => new Lazy<Judgement>(() => Answer(row)));
-        residues = [.. ResidueRow.Read()
-            .Select(static row => (Array.ConvertAll(row.A, Selector.Parse), row))];
+        var rows = DataRows.Read("data/compatibility/solution.json", SolutionRow.Read);
+        var left = new Selector[rows.Count][];
+        var right = new Selector[rows.Count][];
+        answers = new Lazy<Judgement>[rows.Count];
+        for (var i = 0; i < rows.Count; i++)
+        {
+            var row = rows[i];
+            left[i] = Selector.Parse(row.A);
+            right[i] = Selector.Parse(row.B);
+            answers[i] = new(() => Answer(row));
+        }
+
+        rules = new PairRules(left, right);
+        residues = DataRows.Read("data/compatibility/residue.json", ResidueRow.Read);
     }
 
     public Judgement Judge(Material a, Material b)
@@ -83,9 +92,9 @@ internal sealed class SolutionRules
         }
 
         var traits = MaterialTraits.Of(m);
-        foreach (var (select, row) in residues)
+        foreach (var row in residues)
         {
-            if (Selector.Any(select, m, traits))
+            if (Selector.Any(row.A, m, traits))
             {
                 found.Add(new(row.Verdict, $"{m.Name}: {row.Reason}.", Citations.Of(["chemistry"]), row.Limit, Basis: VerdictBasis.Chemistry));
                 return;

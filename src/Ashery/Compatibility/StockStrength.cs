@@ -14,7 +14,7 @@ internal sealed class StockStrength
     /// <summary>g in 1 kg of water at 20 °C below which a salt limits a usual concentrate of 100 to 300 g/L.</summary>
     public const double LimitsAConcentrate = 400;
 
-    private readonly SaltRow[] salts = SaltRow.Read();
+    private readonly List<SaltRow> salts = DataRows.Read("data/compatibility/salts.json", SaltRow.Read);
 
     /// <summary>The bound for equal weights of the two, or null where no solubility is known.</summary>
     public Strength? Of(Material a, Material b)

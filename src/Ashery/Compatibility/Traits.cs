@@ -1,4 +1,5 @@
 using Ashery.Materials;
+using Ashery.Sources;
 
 namespace Ashery.Compatibility;
 
@@ -76,6 +77,28 @@ internal static class MaterialTraits
 
         return traits | Organic(m) | InWater(m, group);
     }
+
+    /// <summary>The property that a word of the data files means.</summary>
+    public static Traits Parse(string word) => word switch
+    {
+        "nitrate" => Traits.Nitrate,
+        "ammonium" => Traits.Ammonium,
+        "ammoniumNitrate" => Traits.AmmoniumNitrate,
+        "nitricAcid" => Traits.NitricAcid,
+        "sulfur" => Traits.Sulfur,
+        "thiosulfate" => Traits.Thiosulfate,
+        "organic" => Traits.Organic,
+        "meal" => Traits.Meal,
+        "dryCompost" => Traits.DryCompost,
+        "moistCompost" => Traits.MoistCompost,
+        "moist" => Traits.Moist,
+        "soluble" => Traits.Soluble,
+        "urea" => Traits.Urea,
+        "metalSalt" => Traits.MetalSalt,
+        "alkalinePhosphate" => Traits.AlkalinePhosphate,
+        "acidPhosphate" => Traits.AcidPhosphate,
+        _ => throw DataRows.Unknown(word),
+    };
 
     private static Traits Organic(Material m)
     {

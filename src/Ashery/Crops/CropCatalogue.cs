@@ -7,7 +7,7 @@ namespace Ashery.Crops;
 public sealed class CropCatalogue
 {
     private static readonly Lazy<CropCatalogue> Shipped = new(
-        static () => new(EmbeddedData.Read("data/crops/crops.json", CropJson.Default.CropRowArray).Select(static row => row.ToCrop())));
+        static () => new(DataRows.Read("data/crops/crops.json", CropRow.Read)));
 
     private readonly Dictionary<string, Crop> byId;
 

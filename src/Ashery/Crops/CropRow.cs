@@ -1,68 +1,60 @@
-using System.Text.Json.Serialization;
+using System.Text.Json;
 using Ashery.Sources;
 
 namespace Ashery.Crops;
 
-// Shapes of data/crops/*.json. They differ from the values the library hands on only where JSON is written by hand.
-
-internal sealed record CropRow(
-    string Id,
-    string Name,
-    string? Latin,
-    FeederClass Feeder,
-    RatioRow Ratio,
-    RangeRow? LiquidNitrogen,
-    RangeRow? SeasonNitrogen,
-    RangeRow? MediumPh,
-    RangeRow? SaturatedExtractEc,
-    TemperatureRow? Temperature,
-    PhosphorusRow Phosphorus,
-    bool AcidLoving,
-    SourceRow? ChlorideSensitive,
-    string[] Notes)
+/// <summary>Turns a row of data/crops/crops.json into a <see cref="Crop"/>.</summary>
+internal static class CropRow
 {
-    public Crop ToCrop() => new()
+    public static Crop Read(JsonElement row)
     {
-        Id = Id,
-        Name = Name,
-        Latin = Latin,
-        Feeder = Feeder,
-        Ratio = new(Ratio.N, Ratio.P2O5, Ratio.K2O, Ratio.AsPrinted, Ratio.Source, Ratio.Provenance, Ratio.Note),
-        LiquidNitrogen = LiquidNitrogen?.ToRange(),
-        SeasonNitrogen = SeasonNitrogen?.ToRange(),
-        MediumPh = MediumPh?.ToRange(),
-        SaturatedExtractEc = SaturatedExtractEc?.ToRange(),
-        BaseCelsius = Temperature?.Base,
-        OptimumCelsius = Temperature is { } t ? (t.OptimumLow, t.OptimumHigh) : null,
-        TemperatureSource = Temperature is { } f ? new(f.Source, f.Provenance, f.Note) : null,
-        Phosphorus = Phosphorus.Level,
-        PhosphorusSource = new(Phosphorus.Source, Phosphorus.Provenance, Phosphorus.Note),
-        AcidLoving = AcidLoving,
-        ChlorideSensitive = ChlorideSensitive is not null,
-        ChlorideSource = ChlorideSensitive is { } c ? new(c.Source, c.Provenance, c.Note) : null,
-        Notes = Notes,
+        var ratio = row.GetProperty("ratio");
+        var phosphorus = row.GetProperty("phosphorus");
+        var temperature = row.TryGetProperty("temperature", out var t) ? t : (JsonElement?)null;
+        var chloride = row.TryGetProperty("chlorideSensitive", out var c) ? c : (JsonElement?)null;
+        return new()
+        {
+            Id = row.Text("id"),
+            Name = row.Text("name"),
+            Latin = row.TextOrNull("latin"),
+            Feeder = Feeder(row.Text("feeder")),
+            Ratio = new(
+                ratio.Number("n"), ratio.Number("p2O5"), ratio.Number("k2O"), ratio.Text("asPrinted"), ratio.Text("source"), ratio.Provenance(), ratio.TextOrNull("note")),
+            LiquidNitrogen = Range(row, "liquidNitrogen"),
+            SeasonNitrogen = Range(row, "seasonNitrogen"),
+            MediumPh = Range(row, "mediumPh"),
+            SaturatedExtractEc = Range(row, "saturatedExtractEc"),
+            BaseCelsius = temperature?.Number("base"),
+            OptimumCelsius = temperature is { } o ? (o.Number("optimumLow"), o.Number("optimumHigh")) : null,
+            TemperatureSource = Origin(temperature),
+            Phosphorus = Sensitivity(phosphorus.Text("level")),
+            PhosphorusSource = Origin(phosphorus),
+            AcidLoving = row.Flag("acidLoving"),
+            ChlorideSensitive = chloride is not null,
+            ChlorideSource = Origin(chloride),
+            Notes = row.Texts("notes"),
+        };
+    }
+
+    public static SourcedRange? Range(JsonElement row, string key) => row.TryGetProperty(key, out var r)
+        ? new(r.Number("low"), r.Number("high"), r.Text("source"), r.Provenance(), r.TextOrNull("note"))
+        : null;
+
+    public static FeederClass Feeder(string word) => word switch
+    {
+        "light" => FeederClass.Light,
+        "medium" => FeederClass.Medium,
+        "heavy" => FeederClass.Heavy,
+        _ => throw DataRows.Unknown(word),
+    };
+
+    private static FigureSource? Origin(JsonElement? figure) => figure is { } f ? new(f.Text("source"), f.Provenance(), f.TextOrNull("note")) : null;
+
+    private static PhosphorusSensitivity Sensitivity(string word) => word switch
+    {
+        "low" => PhosphorusSensitivity.Low,
+        "moderate" => PhosphorusSensitivity.Moderate,
+        "high" => PhosphorusSensitivity.High,
+        _ => throw DataRows.Unknown(word),
     };
 }
-
-internal sealed record RatioRow(double N, double P2O5, double K2O, string AsPrinted, string Source, Provenance Provenance, string? Note);
-
-internal sealed record RangeRow(double Low, double High, string Source, Provenance Provenance, string? Note)
-{
-    public SourcedRange ToRange() => new(Low, High, Source, Provenance, Note);
-}
-
-internal sealed record TemperatureRow(double Base, double OptimumLow, double OptimumHigh, string Source, Provenance Provenance, string? Note);
-
-internal sealed record PhosphorusRow(PhosphorusSensitivity Level, string Source, Provenance Provenance, string? Note);
-
-internal sealed record SourceRow(string Source, Provenance Provenance, string? Note);
-
-internal sealed record FeederClassRow(FeederClass Feeder, RangeRow SeasonNitrogen, RangeRow LiquidNitrogen);
-
-[JsonSourceGenerationOptions(
-    PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase,
-    UseStringEnumConverter = true,
-    UnmappedMemberHandling = JsonUnmappedMemberHandling.Disallow)]
-[JsonSerializable(typeof(CropRow[]))]
-[JsonSerializable(typeof(FeederClassRow[]))]
-internal sealed partial class CropJson : JsonSerializerContext;

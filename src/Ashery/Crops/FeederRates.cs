@@ -1,3 +1,4 @@
+using System.Text.Json;
 using Ashery.Sources;
 
 namespace Ashery.Crops;
@@ -6,26 +7,38 @@ namespace Ashery.Crops;
 public sealed class FeederRates
 {
     private static readonly Lazy<FeederRates> Shipped = new(
-        static () => new(EmbeddedData.Read("data/crops/feeder-classes.json", CropJson.Default.FeederClassRowArray)));
+        static () => new(DataRows.Read("data/crops/feeder-classes.json", ClassRates.Read)));
 
-    private readonly Dictionary<FeederClass, (SourcedRange Season, SourcedRange Liquid)> rates;
+    // One place for each class of the enum.
+    private readonly ClassRates[] rates = new ClassRates[3];
 
-    private FeederRates(FeederClassRow[] rows) =>
-        rates = rows.ToDictionary(static row => row.Feeder, static row => (row.SeasonNitrogen.ToRange(), row.LiquidNitrogen.ToRange()));
+    private FeederRates(List<ClassRates> rows)
+    {
+        foreach (var row in rows)
+        {
+            rates[(int)row.Feeder] = row;
+        }
+    }
 
     public static FeederRates Default => Shipped.Value;
 
     /// <summary>g N per litre of medium a season for a class.</summary>
-    public SourcedRange SeasonNitrogen(FeederClass feeder) => rates[feeder].Season;
+    public SourcedRange SeasonNitrogen(FeederClass feeder) => rates[(int)feeder].Season;
 
     /// <summary>mg N per litre of constant liquid feed for a class.</summary>
-    public SourcedRange LiquidNitrogen(FeederClass feeder) => rates[feeder].Liquid;
+    public SourcedRange LiquidNitrogen(FeederClass feeder) => rates[(int)feeder].Liquid;
 
     /// <summary>The crop's own season rate, or that of its class.</summary>
     public CropRate SeasonNitrogen(Crop crop) => crop.SeasonNitrogen is { } own ? new(own, FromClass: false) : new(SeasonNitrogen(crop.Feeder), FromClass: true);
 
     /// <summary>The crop's own liquid rate, or that of its class.</summary>
     public CropRate LiquidNitrogen(Crop crop) => crop.LiquidNitrogen is { } own ? new(own, FromClass: false) : new(LiquidNitrogen(crop.Feeder), FromClass: true);
+
+    private sealed record ClassRates(FeederClass Feeder, SourcedRange Season, SourcedRange Liquid)
+    {
+        public static ClassRates Read(JsonElement row) =>
+            new(CropRow.Feeder(row.Text("feeder")), CropRow.Range(row, "seasonNitrogen")!, CropRow.Range(row, "liquidNitrogen")!);
+    }
 }
 
 /// <summary>A rate for a crop.</summary>

@@ -1,4 +1,3 @@
-using System.Text.Json.Serialization;
 using Ashery.Sources;
 
 namespace Ashery.Crops;
@@ -113,49 +112,3 @@ public enum RuleStrength
     /// <summary>Holds unless the grower changes it.</summary>
     Hard,
 }
-
-internal sealed record GrowingRuleRow(
-    string Id,
-    string Topic,
-    RuleKind Kind,
-    string Statement,
-    string? Reason,
-    RuleStrength Strength,
-    bool OnByDefault,
-    string[]? AppliesTo,
-    string? Season,
-    string? Choice,
-    string[]? Choices,
-    RuleParameter[]? Parameters,
-    string Source,
-    Provenance Provenance,
-    string? Differs,
-    string? Note)
-{
-    public GrowingRule ToRule() => new()
-    {
-        Id = Id,
-        Topic = Topic,
-        Kind = Kind,
-        Statement = Statement,
-        Reason = Reason,
-        Strength = Strength,
-        IsOn = OnByDefault,
-        AppliesTo = AppliesTo ?? [],
-        Season = Season,
-        Choice = Choice,
-        Choices = Choices ?? [],
-        Parameters = Parameters ?? [],
-        SourceId = Source,
-        Provenance = Provenance,
-        Differs = Differs,
-        Note = Note,
-    };
-}
-
-[JsonSourceGenerationOptions(
-    PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase,
-    UseStringEnumConverter = true,
-    UnmappedMemberHandling = JsonUnmappedMemberHandling.Disallow)]
-[JsonSerializable(typeof(GrowingRuleRow[]))]
-internal sealed partial class RuleJson : JsonSerializerContext;

@@ -10,7 +10,7 @@ public sealed class RuleBook
     private static readonly string[] Files = ["seasons", "intervals", "gates", "caps", "doses", "pots", "ways"];
 
     private static readonly Lazy<RuleBook> Shipped = new(
-        static () => new(Files.SelectMany(static file => EmbeddedData.Read($"data/rules/{file}.json", RuleJson.Default.GrowingRuleRowArray)).Select(static row => row.ToRule())));
+        static () => new(Files.SelectMany(static file => DataRows.Read($"data/rules/{file}.json", GrowingRuleRow.Read))));
 
     private readonly Dictionary<string, GrowingRule> byId;
 

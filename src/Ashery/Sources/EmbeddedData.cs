@@ -1,6 +1,3 @@
-using System.Text.Json;
-using System.Text.Json.Serialization.Metadata;
-
 namespace Ashery.Sources;
 
 /// <summary>Reference data that travels inside the library, by its path in the repository: <c>data/sources.json</c>.</summary>
@@ -15,10 +12,6 @@ public static class EmbeddedData
         stream.ReadExactly(bytes);
         return bytes;
     }
-
-    /// <summary>A file as values of a source-generated shape: start-up has no time for reflection.</summary>
-    public static T Read<T>(string path, JsonTypeInfo<T> type) =>
-        JsonSerializer.Deserialize(Read(path), type) ?? throw new InvalidOperationException($"Reference data {path} is empty.");
 
     /// <summary>Paths of all files that end so, e.g. <c>sources.json</c>, in ordinal order.</summary>
     public static IReadOnlyList<string> Paths(string ending)
