@@ -57,7 +57,7 @@ internal static class YearText
             page.Text($"{Figures.Whole(i + 1)}. {SafeText.Of(reasons[i])}", indent: 2);
         }
 
-        page.Bullets("How to give it", [.. year.Feeds.GroupBy(static f => f.Kind).Select(static g => $"{Kind(g.Key)}: {string.Join(' ', g.SelectMany(static f => f.How).Distinct())}")]);
+        page.Bullets("How to give it", [.. year.How.Select(static how => $"{Kind(how.Key)}: {string.Join(' ', how.Value)}")]);
         page.Bullets("Passed over", [.. year.Feeds.SelectMany(static f => f.LeftOut).GroupBy(static l => l.Why).Select(g => $"{string.Join(", ", g.Select(l => names.GetValueOrDefault(l.Pot, l.Pot)).Distinct())}: {g.Key}")]);
     }
 
