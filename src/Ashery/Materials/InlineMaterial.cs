@@ -49,7 +49,7 @@ public static class InlineMaterial
     /// <summary>A catalogue material with another grade on its bag.</summary>
     public static Result<Material> WithGrade(Material material, LabelAnalysis grade, MaterialCatalogue catalogue)
     {
-        if (Array.TrueForAll(Primary, n => Math.Abs(material.Label[n] - grade[n]) < 1e-9))
+        if (Distance(grade, material.Label) < 1e-9)
         {
             return Result.Of(material);
         }

@@ -43,7 +43,7 @@ public static class LabelCheck
         Sum(label, field, problems);
         if (basis is not null)
         {
-            problems.AddRange(PureLimit.Check(field, label, typed, basis, basis.Name, lines));
+            problems.AddRange(PureLimit.Check(field, label, [.. typed], basis, basis.Name, lines));
             if (!HasError(problems))
             {
                 LabelBases.Confusions(lines, basis, field, problems);

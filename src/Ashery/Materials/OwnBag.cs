@@ -29,7 +29,7 @@ public static class OwnBag
         }
 
         var total = label.Label[Nutrient.N];
-        var material = Relabel.Apply(basis, label.Label, label.Typed, label.Nitrogen?.WithTotal(total), field, out var notes);
+        var material = Relabel.Apply(basis, label.Label, [.. label.Typed], label.Nitrogen?.WithTotal(total), field, out var notes);
         return Result.Of(material with { Id = id ?? basis.Id, Name = name ?? basis.Name }, [.. check.Problems, .. notes, Relabel.Kept(basis)]);
     }
 

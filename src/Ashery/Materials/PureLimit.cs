@@ -23,7 +23,7 @@ public static class PureLimit
     /// <param name="name">What to call the material.</param>
     /// <param name="lines">The lines as typed, where known: they tell on which basis a figure was meant.</param>
     public static IReadOnlyList<Problem> Check(
-        string field, LabelAnalysis label, IReadOnlyList<Nutrient> nutrients, Material? limit, string name, IReadOnlyList<LabelLine>? lines = null)
+        string field, LabelAnalysis label, Nutrient[] nutrients, Material? limit, string name, IReadOnlyList<LabelLine>? lines = null)
     {
         if (limit?.Pure is not { } pure)
         {

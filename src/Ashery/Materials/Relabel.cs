@@ -13,16 +13,22 @@ internal static class Relabel
     /// lime equivalent moves by the difference Pierre's rule sees between the labels; osmoles by that of the ions on them.
     /// </summary>
     public static Material Apply(
-        Material basis, LabelAnalysis typed, IReadOnlyList<Nutrient> replaced, NitrogenForms? forms, string field, out List<Problem> notes)
+        Material basis, LabelAnalysis typed, Nutrient[] replaced, NitrogenForms? forms, string field, out List<Problem> notes)
     {
         notes = [];
+        // An array of flags and no Contains: what is generic over an enum is compiled anew in every process.
+        var isReplaced = new bool[Analysis.Count];
+        foreach (var n in replaced)
+        {
+            isReplaced[(int)n] = true;
+        }
+
         var fractions = new double[Analysis.Count];
         var spreads = new NutrientSpreads();
         for (var n = Nutrient.N; n <= Nutrient.Na; n++)
         {
-            var isReplaced = replaced.Contains(n);
-            fractions[(int)n] = isReplaced ? typed[n] : basis.Label[n];
-            if (!isReplaced && basis.LabelSpread.TryGetValue(n, out var spread))
+            fractions[(int)n] = isReplaced[(int)n] ? typed[n] : basis.Label[n];
+            if (!isReplaced[(int)n] && basis.LabelSpread.TryGetValue(n, out var spread))
             {
                 spreads.Set(n, spread);
             }
