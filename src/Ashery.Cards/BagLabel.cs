@@ -20,8 +20,8 @@ public static class BagLabel
         {
             var common = DoseWords.Commonest(request.Doses);
             var dose = common[0].Dose;
-            var amount = dose.Scoops is { } n ? $"{Figures.Grams(dose.Grams)} ({Figures.Short(n, 2)} {(n == 1 ? "scoop" : "scoops")})" : Figures.Grams(dose.Grams);
-            facts.Add(new("Dose", $"{amount} for a pot of {Units.Litres(common[0].Pot.Volume.Litres, request.Settings)}", dose is { Can: null, Predilution: null } ? "dry, watered in at once" : DoseWords.How(dose, request.Settings)));
+            var amount = dose.Scoops is { } n ? $"{Amounts.Mass(dose.Grams, request.Settings)}, {Figures.Short(n, 2)} {(n == 1 ? "scoop" : "scoops")}," : Amounts.Mass(dose.Grams, request.Settings);
+            facts.Add(new("Dose", $"{amount} for a pot of {Amounts.Litres(common[0].Pot.Volume.Litres, request.Settings)}", DoseWords.How(dose, request.Settings)));
         }
 
         facts.Add(new("Keeping", RecipeWords.StorageClassName(recipe.Storage.Class), "use by: " + RecipeWords.UseBy(recipe.Storage.Class)));
@@ -30,7 +30,7 @@ public static class BagLabel
             Kind = "Fertiliser mix, not food",
             Title = request.Name,
             Lead = RecipeWords.Grade(recipe),
-            Particulars = [new("Lot", lot), new("Mixed on", Figures.Day(request.MadeOn, year: true)), new("Net", Figures.Grams(recipe.BatchGrams))],
+            Particulars = [new("Lot", lot), new("Mixed on", Figures.Day(request.MadeOn, year: true)), new("Net", Amounts.Mass(recipe.BatchGrams, request.Settings))],
             Sections =
             [
                 new("", [new FactList(facts)]),

@@ -68,6 +68,9 @@ public sealed record TableBlock(string Caption, IReadOnlyList<TableColumn> Colum
 {
     /// <summary>Sums under the rows; empty for none.</summary>
     public IReadOnlyList<string> Total { get; init; } = [];
+
+    /// <summary>A word on the table, under it.</summary>
+    public string? Note { get; init; }
 }
 
 /// <summary>A drawing; its facts stand in a table of the same card.</summary>

@@ -145,6 +145,10 @@ public static class CardHtml
         }
 
         html.Append("</table></div>\n");
+        if (table.Note is { } note)
+        {
+            html.Append("<p><small>").Append(Safe.Xml(note)).Append("</small></p>\n");
+        }
     }
 
     private static void Row(StringBuilder html, TableBlock table, IReadOnlyList<string> cells)

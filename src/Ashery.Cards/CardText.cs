@@ -95,7 +95,8 @@ public static class CardText
         var all = table.Rows.Prepend([.. table.Columns.Select(c => c.Heading)]).Concat(table.Total.Count > 0 ? [table.Total] : []).ToList();
         var figures = table.Columns.Select(c => c.IsFigure).ToList();
         var natural = figures.Select((_, i) => all.Where(r => r.Count > 1 || figures.Count == 1).Max(r => Width(Safe.Plain(r[i])))).ToList();
-        var widths = ColumnWidths.Share(natural, figures, Columns - (Gap * (figures.Count - 1)), 8).Select(w => Math.Max(1, Math.Floor(w))).ToArray();
+        var words = figures.Select((_, i) => all.Where(r => r.Count > 1 || figures.Count == 1).SelectMany(r => Safe.Plain(r[i]).Split(' ')).Max(Width)).ToList();
+        var widths = ColumnWidths.Share(natural, words, figures, Columns - (Gap * (figures.Count - 1))).Select(w => Math.Max(1, Math.Floor(w))).ToArray();
         var rule = (int)(widths.Sum() + (Gap * (widths.Length - 1)));
         Row(text, all[0], widths, figures);
         text.Append('-', rule).Append('\n');
@@ -115,6 +116,11 @@ public static class CardText
         {
             text.Append('-', rule).Append('\n');
             Row(text, table.Total, widths, figures);
+        }
+
+        if (table.Note is { } note)
+        {
+            Lines(text, note, 0);
         }
     }
 

@@ -11,8 +11,14 @@ internal static class Figures
     public static string Short(double value, int decimals = 2) =>
         Clean(value, decimals).ToString("0." + new string('#', decimals), CultureInfo.InvariantCulture);
 
-    /// <summary>A mass fraction as percent.</summary>
-    public static string Percent(double fraction, int decimals = 1) => Short(fraction * 100, decimals) + " %";
+    /// <summary>A mass fraction as percent; a little is not called nothing.</summary>
+    public static string Percent(double fraction, int decimals = 1)
+    {
+        var least = 0.5 * Math.Pow(10, -decimals);
+        return fraction > 1e-9 && fraction * 100 < least
+            ? $"< {Short(Math.Pow(10, -decimals), decimals)} %"
+            : Short(fraction * 100, decimals) + " %";
+    }
 
     /// <summary>A mass to weigh, in g: no digit that was weighed is dropped above 0.01 g.</summary>
     public static string Grams(double grams) => Math.Abs(grams) switch
@@ -23,7 +29,13 @@ internal static class Figures
     };
 
     /// <summary>A mass to buy or to keep, in g or kg.</summary>
-    public static string Stock(double grams) => Math.Abs(grams) >= 1000 ? Short(grams / 1000, 2) + " kg" : Short(grams, 0) + " g";
+    public static string Stock(double grams) => Math.Abs(grams) switch
+    {
+        >= 1000 => Short(grams / 1000, 2) + " kg",
+        >= 10 => Short(grams, 0) + " g",
+        >= 0.1 => Short(grams, 1) + " g",
+        _ => Short(grams, 3) + " g",
+    };
 
     /// <summary>A grade as it is spoken: 12.8-3.8-18.1.</summary>
     public static string Grade(double n, double p2O5, double k2O, int decimals = 1) =>

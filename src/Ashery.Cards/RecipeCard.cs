@@ -20,7 +20,7 @@ public static class RecipeCard
             Kind = "Recipe card",
             Title = request.Name,
             Lead = RecipeWords.Grade(recipe),
-            Particulars = [new("Lot", lot), new("Mixed on", Figures.Day(request.MadeOn, year: true)), new("Batch", Figures.Grams(recipe.BatchGrams))],
+            Particulars = [new("Lot", lot), new("Mixed on", Figures.Day(request.MadeOn, year: true)), new("Batch", Amounts.Mass(recipe.BatchGrams, request.Settings))],
             First = CautionWords.First,
             Sections = [.. Sections(request, firstAid)],
             Foot = SourceWords.Foot(request, cautions.Concat(firstAid)),
@@ -33,22 +33,22 @@ public static class RecipeCard
     private static IEnumerable<CardSection> Sections(RecipeCardRequest request, IReadOnlyList<Cautions.Caution> firstAid)
     {
         var recipe = request.Recipe;
-        yield return new("What goes in", [RecipeWords.Composition(recipe)]);
+        yield return new("What goes in", [RecipeWords.Composition(recipe, request.Settings)]);
         yield return new("How to mix", [new Listing(MixSteps.For(request), Numbered: true)]);
         yield return new("Dose", request.Doses.Count > 0
-            ? [DoseWords.Table(request.Doses, request.Settings), new Paragraph(DoseWords.HowTo(request.Doses))]
+            ? [DoseWords.Table(request.Doses, request.Settings), new Paragraph(DoseWords.HowTo(request.Doses)), .. DoseWords.Notes(request.Doses) is { Count: > 0 } notes ? [new Listing(notes)] : (CardBlock[])[]]
             : [new Paragraph("No dose worked out: it depends on pot, plant and season. Do not guess it from the grade.")]);
         yield return new("Cautions", [new Listing(CautionWords.Lines(request))], SectionWeight.Caution);
-        yield return new("Too much given", [new Listing([.. firstAid.Select(c => c.Words)])], SectionWeight.Caution);
+        yield return new("Too much given", [new Listing([.. firstAid.Select(c => c.Words), .. FirstAidWords.Lines(request)])], SectionWeight.Caution);
         yield return new("Keeping it", [new FactList(Keeping(recipe))]);
         if (Watch(request) is { Count: > 0 } watch)
         {
             yield return new("Pairs to watch", [new Listing(watch)]);
         }
 
-        if (Notes(recipe) is { Count: > 0 } notes)
+        if (Notes(recipe) is { Count: > 0 } wrong)
         {
-            yield return new("What may go wrong", [new Listing(notes)]);
+            yield return new("What may go wrong", [new Listing(wrong)]);
         }
 
         List<CardBlock> content = [RecipeWords.Contents(recipe), new FactList(RecipeWords.Properties(recipe, request.Wish, request.Settings.Currency))];
@@ -66,7 +66,7 @@ public static class RecipeCard
         var facts = new List<Fact> { new("Storage", RecipeWords.StorageClassName(storage.Class), storage.Reason), new("Use by", RecipeWords.UseBy(storage.Class)) };
         if (storage.CriticalRelativeHumidity is { } humidity)
         {
-            facts.Add(new("Draws water above", $"{Figures.Short(humidity, 0)} % relative humidity", "at 30 °C"));
+            facts.Add(new("Draws water above", $"{Figures.Short(humidity, 1)} % relative humidity", "at 30 °C"));
         }
 
         return facts;
@@ -74,6 +74,10 @@ public static class RecipeCard
 
     private static IReadOnlyList<string> Watch(RecipeCardRequest request) => PairWords.Lines(request);
 
+    /// <summary>Notes on a pair say again what stands under Pairs to watch.</summary>
+    private static bool IsOfPair(Recipe recipe, Problem note) => recipe.Pairs.Any(p =>
+        note.Field.StartsWith($"{p.A} with {p.B}", StringComparison.Ordinal) || note.Field.StartsWith($"{p.B} with {p.A}", StringComparison.Ordinal));
+
     private static IReadOnlyList<string> Notes(Recipe recipe) =>
-        [.. recipe.Notes.OrderByDescending(n => n.Severity).Select(n => n.WayOut.Length > 0 ? $"{n.Message} {n.WayOut}" : n.Message)];
+        [.. recipe.Notes.Where(n => !IsOfPair(recipe, n)).OrderByDescending(n => n.Severity).Select(n => n.WayOut.Length > 0 ? $"{n.Message} {n.WayOut}" : n.Message)];
 }

@@ -1,5 +1,7 @@
 using Ashery.Cards.Pictures;
+using Ashery.Crops;
 using Ashery.Gardens;
+using Ashery.Planning;
 using Ashery.Pots;
 using Ashery.Recipes;
 
@@ -28,6 +30,9 @@ public sealed record RecipeCardRequest
     /// <summary>Units and currency.</summary>
     public GardenSettings Settings { get; init; } = new();
 
+    /// <summary>The growing rules, with the grower's changes: how to flush a pot that got too much.</summary>
+    public RuleBook Rules { get; init; } = RuleBook.Default;
+
     /// <summary>The triangle to print; null for none.</summary>
     public TriangleView? Triangle { get; init; }
 
@@ -35,4 +40,12 @@ public sealed record RecipeCardRequest
 }
 
 /// <summary>A pot with the dose it gets.</summary>
-public sealed record PotDose(Pot Pot, Dose Dose);
+public sealed record PotDose(Pot Pot, Dose Dose)
+{
+    /// <summary>Doses with their pots, in the walking order of the garden; doses of pots it does not have are left out.</summary>
+    public static IReadOnlyList<PotDose> Walk(IEnumerable<Dose> doses, Garden garden)
+    {
+        var pots = garden.Pots.ToDictionary(p => p.Id, StringComparer.Ordinal);
+        return [.. WalkingOrder.Of(doses, garden).Where(s => pots.ContainsKey(s.PotId)).Select(s => new PotDose(pots[s.PotId], s.Dose))];
+    }
+}

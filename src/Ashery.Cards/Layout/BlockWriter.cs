@@ -10,7 +10,7 @@ internal static class BlockWriter
     public static double LeastHeight(Pen pen, CardBlock block) => block switch
     {
         PictureBlock p => Scale(pen, p) * p.Picture.Height,
-        TableBlock => 4.5 * pen.Leading,
+        TableBlock t => TableWriter.LeastHeight(pen, t),
         _ => 2.5 * pen.Leading,
     };
 
@@ -28,7 +28,7 @@ internal static class BlockWriter
                 Facts(pen, facts, indent);
                 break;
             case TableBlock table:
-                TableWriter.Write(pen, table, heading);
+                TableWriter.Write(pen, table, heading, indent, bar is not null);
                 break;
             case PictureBlock picture:
                 Picture(pen, picture);

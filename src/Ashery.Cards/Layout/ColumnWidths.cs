@@ -1,16 +1,17 @@
 namespace Ashery.Cards.Layout;
 
 /// <summary>
-/// Shares a table's width among its columns: figures get what they need, text columns the rest by need, and a column that needs
-/// less than its share gives the remainder to the others. If even the figures are too wide, all shrink alike and cells wrap.
+/// Shares a table's width among its columns: figures get what they need; text columns share the rest by the root of their need, so
+/// that a long one gets more but does not starve the others, and one that needs less than its share leaves the remainder. No text
+/// column is narrower than its longest word while there is room. If even that is too wide, all shrink alike and words are broken.
 /// </summary>
 internal static class ColumnWidths
 {
     /// <param name="natural">Width of the widest cell, unbroken.</param>
+    /// <param name="word">Width of the longest word.</param>
     /// <param name="isFigure">Columns that should not be broken.</param>
     /// <param name="available">Width for all, gaps left out.</param>
-    /// <param name="least">No column below this, while there is room.</param>
-    public static double[] Share(IReadOnlyList<double> natural, IReadOnlyList<bool> isFigure, double available, double least)
+    public static double[] Share(IReadOnlyList<double> natural, IReadOnlyList<double> word, IReadOnlyList<bool> isFigure, double available)
     {
         var widths = natural.ToArray();
         if (widths.Sum() <= available)
@@ -18,21 +19,27 @@ internal static class ColumnWidths
             return widths;
         }
 
-        var fixedSum = Enumerable.Range(0, widths.Length).Where(i => isFigure[i]).Sum(i => natural[i]);
-        var texts = Enumerable.Range(0, widths.Length).Where(i => !isFigure[i]).ToList();
-        var rest = available - fixedSum;
-        if (texts.Count == 0 || rest < texts.Sum(i => Math.Min(natural[i], least)))
+        // A word of more than a third of the table (somebody's joke) does not count: it will be broken.
+        var all = Enumerable.Range(0, widths.Length).ToList();
+        var least = all.Select(i => isFigure[i] ? natural[i] : Math.Min(Math.Min(word[i], natural[i]), available / 3)).ToArray();
+        if (least.Sum() > available)
         {
-            var shrink = available / widths.Sum();
-            return [.. widths.Select(w => w * shrink)];
+            var shrink = available / least.Sum();
+            return [.. least.Select(w => w * shrink)];
         }
 
-        // Fill from the neediest side: whoever needs less than an even share is settled first.
-        foreach (var i in texts.OrderBy(i => natural[i]).ToList())
+        // Every column has its least; what is left goes by the root of what it still lacks, the least needy settled first.
+        least.CopyTo(widths, 0);
+        var rest = available - least.Sum();
+        var open = all.Where(i => natural[i] > least[i]).OrderBy(i => natural[i] - least[i]).ToList();
+        while (open.Count > 0)
         {
-            widths[i] = Math.Min(natural[i], rest / texts.Count);
-            rest -= widths[i];
-            texts.Remove(i);
+            var i = open[0];
+            var share = rest * Math.Sqrt(natural[i] - least[i]) / open.Sum(o => Math.Sqrt(natural[o] - least[o]));
+            var more = Math.Min(natural[i] - least[i], share);
+            widths[i] += more;
+            rest -= more;
+            open.RemoveAt(0);
         }
 
         return widths;

@@ -6,7 +6,7 @@ namespace Ashery.Cards.Layout;
 /// <summary>
 /// Breaks text into lines no wider than allowed, whatever the measure (points or columns). Breaks at spaces; a word wider than a
 /// line is broken after a hyphen or slash where it has one, else between signs, so that nothing ever runs off the paper. A figure
-/// and its unit stay on one line.
+/// and its unit stay on one line, and so do a thing and how often.
 /// </summary>
 internal static class LineBreaker
 {
@@ -52,13 +52,13 @@ internal static class LineBreaker
         return lines;
     }
 
-    /// <summary>Words, with a unit joined to the figure before it.</summary>
+    /// <summary>Words, with a unit joined to the figure before it, and × to both sides.</summary>
     private static List<string> Words(string text)
     {
         var words = new List<string>();
         foreach (var word in text.Split(' ', StringSplitOptions.RemoveEmptyEntries))
         {
-            if (words.Count > 0 && char.IsAsciiDigit(words[^1][^1]) && Units.Contains(word.TrimEnd('.', ',', ';', ':', ')')))
+            if (words.Count > 0 && (word == "×" || words[^1].EndsWith('×') || (char.IsAsciiDigit(words[^1][^1]) && Units.Contains(word.TrimEnd('.', ',', ';', ':', ')')))))
             {
                 words[^1] += " " + word;
             }

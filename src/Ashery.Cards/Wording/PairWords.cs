@@ -6,25 +6,33 @@ namespace Ashery.Cards.Wording;
 /// <summary>Which pairs of the mix are not simply fine, and why.</summary>
 internal static class PairWords
 {
-    /// <summary>One sentence a judgement: stops first, then limits, then what nobody published.</summary>
+    /// <summary>One line a judgement: stops first, then limits; what nobody published in one line a use.</summary>
     public static IReadOnlyList<string> Lines(RecipeCardRequest request)
     {
         var names = request.Recipe.Parts.ToDictionary(p => p.Material.Id, p => p.Material.Name, StringComparer.Ordinal);
-        var found = new List<(Verdict Verdict, string Line)>();
+        var stops = new List<string>();
+        var limits = new List<string>();
+        var unknown = new Dictionary<string, List<string>>(StringComparer.Ordinal);
         foreach (var pair in request.Recipe.Pairs)
         {
+            var both = $"{Name(names, pair.A)} with {Name(names, pair.B)}";
             foreach (var (how, judgement) in Uses(pair, request.Use))
             {
-                if (judgement.Verdict != Verdict.Fine)
+                if (judgement.Verdict == Verdict.Unknown)
+                {
+                    unknown.TryAdd(how, []);
+                    unknown[how].Add(both);
+                }
+                else if (judgement.Verdict != Verdict.Fine)
                 {
                     var limit = judgement.Limit is { Length: > 0 } l ? $" Limit: {l.TrimEnd('.')}." : "";
-                    found.Add((judgement.Verdict, $"{Name(names, pair.A)} with {Name(names, pair.B)}, {how}: {Word(judgement.Verdict)}. {judgement.Reason.TrimEnd('.')}.{limit}"));
+                    var isStop = judgement.Verdict == Verdict.Stop;
+                    (isStop ? stops : limits).Add($"{both}, {how}: {(isStop ? "do not" : "limited")}. {judgement.Reason.TrimEnd('.')}.{limit}");
                 }
             }
         }
 
-        Verdict[] order = [Verdict.Stop, Verdict.Limited, Verdict.Unknown];
-        return [.. order.SelectMany(v => found.Where(f => f.Verdict == v).Select(f => f.Line))];
+        return [.. stops, .. limits, .. unknown.Select(u => $"Not known {u.Key}, nothing published says: {string.Join("; ", u.Value)}.")];
     }
 
     public static IEnumerable<string> Sources(RecipeCardRequest request) =>
@@ -44,14 +52,6 @@ internal static class PairWords
 
         yield return ("in concentrated solution", pair.InSolution);
     }
-
-    private static string Word(Verdict verdict) => verdict switch
-    {
-        Verdict.Stop => "do not",
-        Verdict.Limited => "limited",
-        Verdict.Unknown => "not known",
-        _ => "fine",
-    };
 
     private static string Name(Dictionary<string, string> names, string id) => names.GetValueOrDefault(id, id);
 }

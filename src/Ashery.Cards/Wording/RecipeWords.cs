@@ -1,5 +1,6 @@
 using Ashery.Cards.Drawing;
 using Ashery.Compatibility;
+using Ashery.Gardens;
 using Ashery.Nutrients;
 using Ashery.Recipes;
 
@@ -21,17 +22,17 @@ internal static class RecipeWords
         "Grade", Figures.Grade(recipe.Grade[Nutrient.N], recipe.Grade[Nutrient.P], recipe.Grade[Nutrient.K]), "N-P₂O₅-K₂O, percent by weight");
 
     /// <summary>What to weigh out.</summary>
-    public static TableBlock Composition(Recipe recipe)
+    public static TableBlock Composition(Recipe recipe, GardenSettings settings)
     {
         var scoops = recipe.Parts.Any(p => p.Scoops is not null);
         var millilitres = recipe.Parts.Any(p => p.Material.IsLiquid && p.Millilitres is not null);
-        List<TableColumn> columns = [new("Material"), new("Grams", true)];
+        List<TableColumn> columns = [new("Material"), new("Weigh", true)];
         columns.AddRange(scoops ? [new("Scoops", true)] : []);
         columns.AddRange(millilitres ? [new("mL", true)] : []);
         columns.Add(new("Share", true));
         List<string> Row(string name, double grams, string scoopText, string mlText, double share)
         {
-            List<string> cells = [name, Figures.Grams(grams)];
+            List<string> cells = [name, Amounts.Mass(grams, settings)];
             cells.AddRange(scoops ? [scoopText] : []);
             cells.AddRange(millilitres ? [mlText] : []);
             cells.Add(Figures.Percent(share));

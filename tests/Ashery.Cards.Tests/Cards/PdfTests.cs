@@ -27,6 +27,10 @@ public class PdfTests
         ["label-twelve"] = BagLabel.Describe(Samples.Twelve),
         ["label-hostile"] = BagLabel.Describe(Samples.Hostile),
         ["year"] = YearSheet.Describe(Samples.Year, Samples.Garden, Samples.Day),
+        ["demo-recipe"] = RecipeCard.Describe(Demo.Recipe),
+        ["demo-label"] = BagLabel.Describe(Demo.Recipe),
+        ["demo-year"] = YearSheet.Describe(Demo.Plan, Demo.Garden, Demo.Day),
+        ["demo-shopping"] = YearSheet.DescribeShopping(Demo.Plan, Demo.Garden, Demo.Day),
         ["shopping"] = YearSheet.DescribeShopping(Samples.Year, Samples.Garden, Samples.Day),
     };
 
@@ -106,7 +110,7 @@ public class PdfTests
         using var pdf = Read("twelve");
         var third = pdf.GetPage(3).Text;
         Assert.Contains("Size", third, StringComparison.Ordinal);
-        Assert.Contains("A pot", third, StringComparison.Ordinal);
+        Assert.Contains("N rate", third, StringComparison.Ordinal);
         Assert.Contains($"3 of {pdf.NumberOfPages.ToString(CultureInfo.InvariantCulture)}", third, StringComparison.Ordinal);
         Assert.Contains("Everything on the shelf", third, StringComparison.Ordinal);
     }
@@ -149,7 +153,7 @@ public class PdfTests
             Paragraph p => [p.Text],
             Listing l => l.Items,
             FactList f => f.Facts.SelectMany(Of),
-            TableBlock t => t.Columns.Select(c => c.Heading).Concat(t.Rows.SelectMany(r => r)).Concat(t.Total),
+            TableBlock t => t.Columns.Select(c => c.Heading).Concat(t.Rows.SelectMany(r => r)).Concat(t.Total).Append(t.Note ?? ""),
             PictureBlock p => p.Picture.Marks.OfType<Words>().Select(w => w.Text),
             _ => throw new NotSupportedException(block.GetType().Name),
         };

@@ -47,7 +47,7 @@ internal static partial class Samples
             Dosed("Hibiscus", 10, 3, 4),
             Dosed("Rose, large tub", 30, 1, 11),
             Dosed("Young gardenias", 3, 4, 0.5) with { Dose = Given(0.5) with { Predilution = new(5, 1000, 100) } },
-            Dosed("Orchids on the rail", 2, 5, 0.8) with { Dose = Given(0.8) with { Can = new(8, 1) } },
+            Dosed("Orchids on the rail", 2, 5, 0.8) with { Dose = Given(0.8) with { Can = new(8, 1), Method = DoseMethod.Can } },
         ],
         Triangle = Shelf,
     };
