@@ -1,5 +1,6 @@
 using System.Globalization;
 using Ashery.Problems;
+using Ashery.Quantities;
 
 namespace Ashery.Nutrients;
 
@@ -47,7 +48,7 @@ public sealed class Formula
             if (!Group(part, ref at, times, sum, depth: 0))
             {
                 var near = part.Length == 0 ? text : part[Math.Min(at, part.Length - 1)..];
-                return Result.Fail<Formula>("formula", $"'{text}' cannot be read near '{near}'.",
+                return Result.Fail<Formula>("formula", $"'{NumberReader.Shown(text)}' cannot be read near '{NumberReader.Shown(near)}'.",
                     "Write element symbols with counts, as in MgSO4·7H2O.");
             }
         }
