@@ -21,7 +21,14 @@ public static class FeedMarks
     public static string Svg(FeedKind kind, double size = 16)
     {
         var picture = new Picture("mark-" + Name(kind), size, size, Name(kind), "", Draw(kind, new(size / 2, size / 2), size * 0.42));
-        return SvgWriter.Write(picture, SvgFor.Page).Replace(" role=\"img\"", " aria-hidden=\"true\" focusable=\"false\"", StringComparison.Ordinal);
+        var svg = SvgWriter.Write(picture, SvgFor.Page);
+
+        // Many marks stand on one page: their titles would share an id, and nobody is to hear them anyway.
+        const string end = "</desc>\n";
+        svg = svg.Remove(svg.IndexOf("<title", StringComparison.Ordinal), svg.IndexOf(end, StringComparison.Ordinal) + end.Length - svg.IndexOf("<title", StringComparison.Ordinal));
+        var labelled = svg.IndexOf(" aria-labelledby=\"", StringComparison.Ordinal);
+        svg = svg.Remove(labelled, svg.IndexOf('"', labelled + " aria-labelledby=\"".Length) + 1 - labelled);
+        return svg.Replace(" role=\"img\"", " aria-hidden=\"true\" focusable=\"false\"", StringComparison.Ordinal);
     }
 
     /// <summary>Mineral: a crystal (diamond). Organic: a round lump. Spray: a drop. Trace: a plus. Inoculant: a triangle.</summary>

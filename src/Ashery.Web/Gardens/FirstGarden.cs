@@ -1,4 +1,5 @@
 using Ashery.Climate;
+using Ashery.Exchange.Gardens;
 using Ashery.Gardens;
 using Ashery.Records;
 
@@ -21,5 +22,5 @@ internal static class FirstGarden
         }
     }
 
-    public static Garden Demo(TimeProvider clock) => Empty with { IsDemo = true, Name = clock.GetLocalNow().Year.ToString(System.Globalization.CultureInfo.InvariantCulture) };
+    public static Garden Demo(TimeProvider clock) => DemoGarden.Create(DateOnly.FromDateTime(clock.GetLocalNow().DateTime));
 }

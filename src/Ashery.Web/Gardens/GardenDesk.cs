@@ -1,5 +1,6 @@
 using Ashery.Climate;
 using Ashery.Gardens;
+using Ashery.Planning;
 using Ashery.Records;
 
 namespace Ashery.Web.Gardens;
@@ -31,6 +32,9 @@ public sealed class GardenDesk(IGardenStore store, GardenCache cache)
 
     /// <summary>The latest change, that can be undone.</summary>
     public Change? Latest => History(1) is [var latest, ..] ? latest : null;
+
+    /// <summary>The year from a day on.</summary>
+    public YearPlan Year(DateOnly from) => YearPlanner.Plan(new YearRequest(Garden, from));
 
     public IReadOnlyList<Change> History(int atMost) => store.History(atMost);
 

@@ -119,6 +119,7 @@ public static class AsheryServer
         app.UseAntiforgery();
         app.MapStaticAssets();
         app.MapGet("/health", () => "ok");
+        app.MapGet(LookSheet.Path, LookSheet.Send);
         app.MapPost("/light", ColourScheme.Choose);
         app.MapDownloads();
         app.MapRazorComponents<App>();

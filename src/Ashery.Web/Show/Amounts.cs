@@ -42,6 +42,15 @@ public sealed record Amounts(bool Us)
         ? $"{Math.Round((celsius * 9 / 5) + 32).ToString(CultureInfo.InvariantCulture)} °F"
         : $"{Figures.Short(celsius)} °C";
 
+    /// <summary>Strength of a can.</summary>
+    public string Can(double gramsPer10Litres) => Us
+        ? $"{Figures.Short(gramsPer10Litres / 10 * LitresPerGallon)} g in 1 gal"
+        : $"{Figures.Short(gramsPer10Litres)} g in 10 L";
+
+    public double ToCelsius(double typed) => Us ? (typed - 32) * 5 / 9 : typed;
+
+    public double FromCelsius(double celsius) => Us ? (celsius * 9 / 5) + 32 : celsius;
+
     /// <summary>Unit of a pot's volume in forms.</summary>
     public string VolumeUnit => Us ? "gal" : "L";
 
