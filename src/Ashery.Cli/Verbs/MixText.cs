@@ -18,7 +18,8 @@ internal static class MixText
             OutOfReach(terminal, page, answer, reach);
         }
 
-        if (answer.Blends.Count > 0)
+        var shown = answer.OutOfReach?.Nearest is { } nearest && answer.Blends.Count > 0 && BlendText.Same(nearest, answer.Blends[0]);
+        if (answer.Blends.Count > 0 && !shown)
         {
             BlendText.Write(terminal, page, answer.Blends.Count == 1 ? "The blend" : $"Blend 1 of {Figures.Whole(answer.Blends.Count)}", answer.Blends[0], answer);
         }

@@ -1,0 +1,49 @@
+using Ashery.Cli.Tests.Frame;
+
+namespace Ashery.Cli.Tests.Verbs;
+
+/// <summary>What each verb prints, as a person approved it; every line fits a terminal of 80 columns.</summary>
+public class ApprovedTextTests
+{
+    public static TheoryData<string, int, string> Lines => new()
+    {
+        { "mix-ratio", 0, "mix --ratio 3:1:2 --from urea=46-0-0,mkp=0-52-34,potassium-nitrate=13-0-46 --price urea=0.9 --price mkp=3.2 --price potassium-nitrate=2.4" },
+        { "mix-grams", 0, "mix --ratio 3:1:2 --from urea,mkp,potassium-nitrate --batch 120g --step 1g --best 3" },
+        { "mix-scoops", 0, "mix --ratio 2:1:2 --from neem-cake,bone-meal-steamed,kelp-meal --batch 40g..60g --scoop 5mL --best 3 --draws 2000" },
+        { "mix-out-of-reach", 1, "mix --grade 30-10-20 --from ammonium-sulfate,mkp,potassium-sulfate" },
+        { "mix-shelf", 0, "mix --crop fuchsia --demo --limit chloride<=2% --best 5" },
+        { "compatible", 0, "compatible urea mkp gypsum" },
+        { "dose", 0, "dose --demo --on 2026-05-20" },
+        { "dose-not-today", 0, "dose --demo --on 2026-06-15 --pot p07 --state p07=dry --max-temp 38" },
+        { "year", 0, "year --demo --from 2026-03-01" },
+        { "card", 0, "card --ratio 3:1:2 --from urea,mkp,potassium-nitrate --batch 500g --name Spring" },
+        { "shelf", 0, "shelf --demo" },
+        { "materials", 0, "materials --search potash" },
+        { "material-sheet", 0, "materials potassium-nitrate" },
+        { "crops", 0, "crops --search rose" },
+        { "crop-sheet", 0, "crops fuchsia" },
+    };
+
+    [Theory]
+    [MemberData(nameof(Lines))]
+    public void The_text_is_the_approved_one(string name, int code, string line)
+    {
+        var run = Command.Run(Shell.Split(line));
+        Assert.Equal((code, string.Empty), (run.Code, run.Errors));
+        Approved.Match(name, run.Output);
+        Assert.All(run.Output.Split('\n').Where(static l => !l.Contains("://", StringComparison.Ordinal)), static l => Assert.True(l.Length <= 80, l));
+    }
+
+    [Fact]
+    public void Nothing_is_coloured_unless_the_terminal_can() =>
+        Assert.DoesNotContain('\u001b', Command.Run("crops", "fuchsia").Output);
+
+    [Fact]
+    public void On_a_terminal_only_weight_is_added()
+    {
+        var plain = Command.Run("crops", "fuchsia").Output;
+        var styled = Command.Run(static t => t with { Styled = true }, "crops", "fuchsia").Output;
+        Assert.Contains("\u001b[1m", styled, StringComparison.Ordinal);
+        Assert.Equal(plain, styled.Replace("\u001b[1m", string.Empty, StringComparison.Ordinal).Replace("\u001b[0m", string.Empty, StringComparison.Ordinal));
+    }
+}
