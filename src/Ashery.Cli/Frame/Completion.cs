@@ -24,9 +24,10 @@ internal static class Completion
 
         position = Math.Clamp(position, start, line.Length);
         var upTo = line[start..position];
+        var typed = upTo[(upTo.LastIndexOf(' ') + 1)..];
         foreach (var item in root.Parse(upTo).GetCompletions(upTo.Length))
         {
-            if (!item.Label.StartsWith("-?", StringComparison.Ordinal) && !item.Label.StartsWith("-h", StringComparison.Ordinal))
+            if (item.Label.StartsWith(typed, StringComparison.OrdinalIgnoreCase) && item.Label is not ("-?" or "-h"))
             {
                 terminal.Output.WriteLine(item.Label);
             }

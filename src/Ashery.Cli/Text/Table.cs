@@ -83,7 +83,7 @@ internal sealed class Table
         }
 
         var widest = -1;
-        for (var c = 0; c < widths.Length; c++)
+        for (var c = 1; c < widths.Length; c++)
         {
             if (!columns[c].Right && widths[c] > Narrowest && (widest < 0 || widths[c] > widths[widest]))
             {
@@ -91,7 +91,7 @@ internal sealed class Table
             }
         }
 
-        return widest;
+        return widest < 0 && !columns[0].Right && widths[0] > Narrowest ? 0 : widest;
     }
 
     private void WriteRow(TextWriter output, string[] cells, int[] widths, int indent)

@@ -9,7 +9,7 @@ namespace Ashery.Cli.Verbs;
 /// <summary>The answer to a wish as text: the answer in a line, the best blend in full, the others in tables.</summary>
 internal static class MixText
 {
-    public static void Write(Terminal terminal, MixJson answer)
+    public static void Write(Terminal terminal, MixJson answer, bool full = false)
     {
         var page = new Page(terminal);
         page.Heading(Answer(answer));
@@ -26,6 +26,13 @@ internal static class MixText
 
         Instead(terminal, page, answer);
         Others(terminal, page, answer);
+        if (full)
+        {
+            InFull(terminal, page, "Blend", answer.Blends.Skip(1), answer, from: 2);
+            InFull(terminal, page, "Trade", answer.Trade, answer, from: 1);
+            InFull(terminal, page, "Instead", answer.Instead.Values, answer, from: 1);
+        }
+
         Trade(terminal, page, answer);
         Exact(terminal, page, answer);
         page.Bullets("Left out", [.. answer.LeftOut.Select(static l => $"{l.Material}: {l.Reason}")]);
@@ -92,6 +99,14 @@ internal static class MixText
 
         page.Title($"All blends, best first (error: {answer.ErrorMeasure})");
         BlendText.List(answer.Blends, answer).Write(terminal.Output, terminal.Width, indent: 2);
+    }
+
+    private static void InFull(Terminal terminal, Page page, string title, IEnumerable<BlendJson> blends, MixJson answer, int from)
+    {
+        foreach (var blend in blends)
+        {
+            BlendText.Write(terminal, page, $"{title} {Figures.Whole(from++)}", blend, answer);
+        }
     }
 
     private static void Trade(Terminal terminal, Page page, MixJson answer)

@@ -12,12 +12,14 @@ internal sealed class MixVerb : Verb
 {
     private readonly MixWords words;
     private readonly GardenSource garden;
+    private readonly System.CommandLine.Option<bool> full;
 
     public MixVerb()
         : base("mix", "Find the best blends for a crop, a ratio or a grade from the materials at hand")
     {
         words = new MixWords(this);
         garden = new GardenSource(Command);
+        full = Flag("--full", "Print every blend in full, as the JSON does");
     }
 
     public override string Details =>
@@ -55,17 +57,17 @@ internal sealed class MixVerb : Verb
             return Faults.WrongUse(terminal, this, given);
         }
 
-        var full = answer.Value with { Problems = [.. words.Notes, .. answer.Value.Problems] };
+        var all = answer.Value with { Problems = [.. words.Notes, .. answer.Value.Problems] };
         if (given.Has(Json))
         {
-            terminal.Output.Write(MixJson.Write(full));
+            terminal.Output.Write(MixJson.Write(all));
         }
         else
         {
-            MixText.Write(terminal, MixJson.From(full));
+            MixText.Write(terminal, MixJson.From(all), given.Has(full));
         }
 
-        return full.OutOfReach is null ? ExitCode.Done : ExitCode.OutOfReach;
+        return all.OutOfReach is null ? ExitCode.Done : ExitCode.OutOfReach;
     }
 
     internal static IEnumerable<string> CropIds() => CropCatalogue.Default.All.Select(static c => c.Id);

@@ -9,7 +9,7 @@ namespace Ashery.Cli.Verbs;
 /// <summary>A year of feeds as text: strip, dates with reasons, totals, shopping.</summary>
 internal static class YearText
 {
-    public static void Write(Terminal terminal, YearJson year, Garden garden, string? file)
+    public static void Write(Terminal terminal, YearJson year, Garden garden, string? file, bool full)
     {
         var page = new Page(terminal);
         var days = year.Feeds.Select(static f => f.Date).Distinct().Count();
@@ -29,6 +29,11 @@ internal static class YearText
         Supply(terminal, page, year, garden);
         Lime(page, year, garden);
         Shopping(terminal, page, year, garden);
+        if (full)
+        {
+            page.Bullets("What shaped the dose of each pot", [.. year.Feeds.SelectMany(static f => f.Doses).GroupBy(static d => d.Pot).Select(g => $"{Name(garden, g.Key)}: {string.Join(' ', g.SelectMany(static d => d.Reasons).Distinct())}")]);
+        }
+
         page.Bullets("Rules that shaped the plan", [.. year.Rules.Select(static r => $"{r.Rule} ({r.Strength}): {r.Statement} [{r.Source}]{(r.Differs is { } d ? $" Other advice: {d}" : string.Empty)}")]);
     }
 

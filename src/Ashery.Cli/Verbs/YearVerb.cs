@@ -10,6 +10,7 @@ internal sealed class YearVerb : Verb
     private readonly GardenSource garden;
     private readonly ValueOption from;
     private readonly ValueOption ics;
+    private readonly System.CommandLine.Option<bool> full;
 
     public YearVerb()
         : base("year", "Plan a year of feeds by the seasons of the place, with reasons, totals and a shopping list")
@@ -17,6 +18,7 @@ internal sealed class YearVerb : Verb
         garden = new GardenSource(Command);
         from = Add(new ValueOption("--from", "DATE", "First day, as 2026-03-01 (today)"));
         ics = Add(new ValueOption("--ics", "FILE", "Also write the dates as an iCalendar file"));
+        full = Flag("--full", "Print what shaped the dose of each pot too, as the JSON does");
     }
 
     public override IReadOnlyList<(string Words, string Line)> Examples =>
@@ -48,7 +50,7 @@ internal sealed class YearVerb : Verb
         }
         else
         {
-            YearText.Write(terminal, YearJson.Of(plan), loaded, file);
+            YearText.Write(terminal, YearJson.Of(plan), loaded, file, given.Has(full));
         }
 
         return plan.Feeds.Count > 0 ? ExitCode.Done : ExitCode.OutOfReach;

@@ -1,6 +1,6 @@
 namespace Ashery.Materials;
 
-/// <summary>Finds what was meant: by edit distance (Levenshtein), and by words that begin or hold what was typed.</summary>
+/// <summary>Finds what was meant: by edit distance (Damerau 1964, Levenshtein 1966; from memory), and by words that begin or hold what was typed.</summary>
 public static class NearestName
 {
     /// <summary>Ids whose names are nearest to what was typed, best first, each once.</summary>
@@ -44,9 +44,10 @@ public static class NearestName
 
     private static string Plain(string text) => text.Trim().ToLowerInvariant().Replace(' ', '-').Replace('_', '-').Replace("sulph", "sulf", StringComparison.Ordinal);
 
+    // Optimal string alignment: two neighbours swapped, the commonest slip, count as one change.
     private static int Distance(string a, string b)
     {
-        var row = new int[b.Length + 1];
+        var (before, above, row) = (new int[b.Length + 1], new int[b.Length + 1], new int[b.Length + 1]);
         for (var j = 0; j <= b.Length; j++)
         {
             row[j] = j;
@@ -54,13 +55,16 @@ public static class NearestName
 
         for (var i = 1; i <= a.Length; i++)
         {
-            var diagonal = row[0];
+            (before, above, row) = (above, row, before);
             row[0] = i;
             for (var j = 1; j <= b.Length; j++)
             {
-                var change = diagonal + (a[i - 1] == b[j - 1] ? 0 : 1);
-                diagonal = row[j];
-                row[j] = Math.Min(change, Math.Min(row[j], row[j - 1]) + 1);
+                var change = above[j - 1] + (a[i - 1] == b[j - 1] ? 0 : 1);
+                row[j] = Math.Min(change, Math.Min(above[j], row[j - 1]) + 1);
+                if (i > 1 && j > 1 && a[i - 1] == b[j - 2] && a[i - 2] == b[j - 1])
+                {
+                    row[j] = Math.Min(row[j], before[j - 2] + 1);
+                }
             }
         }
 

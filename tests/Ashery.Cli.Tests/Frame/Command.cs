@@ -3,7 +3,11 @@ using Ashery.Cli.Frame;
 namespace Ashery.Cli.Tests.Frame;
 
 /// <summary>What a command printed and how it ended.</summary>
-internal sealed record Printed(int Code, string Output, string Errors);
+internal sealed record Printed(int Code, string Output, string Errors)
+{
+    /// <summary>The error output with its lines joined again.</summary>
+    public string Said => string.Join(' ', Errors.Split((char[])[' ', '\n'], StringSplitOptions.RemoveEmptyEntries));
+}
 
 /// <summary>Runs the command line in this process, in a world without a stored garden, on a fixed day.</summary>
 internal static class Command

@@ -39,7 +39,7 @@ public class YearTests
         using var folder = new TemporaryFolder();
         var run = Command.Run("year", "--demo", "--ics", Path.Combine(folder.Path, "no such folder", "a.ics"));
         Assert.Equal(2, run.Code);
-        Assert.Contains("cannot be written", run.Errors, StringComparison.Ordinal);
+        Assert.Contains("cannot be written", run.Said, StringComparison.Ordinal);
         Assert.Empty(Directory.GetFileSystemEntries(folder.Path));
     }
 }
