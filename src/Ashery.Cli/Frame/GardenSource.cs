@@ -23,6 +23,38 @@ internal sealed class GardenSource
     /// <summary>True when the words name a garden.</summary>
     public bool IsNamed(Given given) => given.Has(file) || given.Has(demo);
 
+    public bool IsDemo(Given given) => given.Has(demo);
+
+    /// <summary>
+    /// Changes the stored garden, or the one in the file of <c>--garden</c>, and saves it whole; where none is stored,
+    /// <paramref name="otherwise"/> becomes the stored one. Null, with a problem kept, when nothing was saved.
+    /// </summary>
+    public Garden? Change(Given given, Terminal terminal, Func<Garden, Garden> change, Garden? otherwise, string what)
+    {
+        if (given.Has(file))
+        {
+            return Load(given, terminal) is { } old && given.Text(file) is { } name && change(old) is var changed
+                && given.Take(TextFile.Write(name, GardenFile.Write(changed), "garden")) is not null ? changed : null;
+        }
+
+        var path = GardenPath.Default(terminal.Environment);
+        var stored = File.Exists(path) ? StoredGardens.Load(path) : null;
+        if (stored is { Ok: false } && otherwise is null)
+        {
+            given.AddRange(stored.Problems);
+            return null;
+        }
+
+        if (stored is null && otherwise is null)
+        {
+            NoGarden(given);
+            return null;
+        }
+
+        var next = stored is { Ok: true } ? change(stored.Value.Garden) : otherwise!;
+        return given.Take(StoredGardens.Save(path, next, stored is { Ok: true } ? stored.Value.Version : 0, what)) is not null ? next : null;
+    }
+
     /// <summary>Null, with a problem kept, when there is none.</summary>
     public Garden? Load(Given given, Terminal terminal)
     {
@@ -57,10 +89,12 @@ internal sealed class GardenSource
             }
         }
 
-        given.Add(new Problem(
-            "garden",
-            "There is no stored garden yet.",
-            "Start ./run once and enter it there, import one with ashery shelf --import, give --garden FILE.json, or try --demo."));
+        NoGarden(given);
         return null;
     }
+
+    private static void NoGarden(Given given) => given.Add(new Problem(
+        "garden",
+        "There is no stored garden yet.",
+        "Start ./run once and enter it there, bring a garden file in with ashery shelf --import my-garden.json, give --garden FILE.json, or try --demo."));
 }

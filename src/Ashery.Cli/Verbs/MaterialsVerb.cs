@@ -4,6 +4,7 @@ using Ashery.Cli.Frame;
 using Ashery.Cli.Text;
 using Ashery.Exchange.Catalogue;
 using Ashery.Exchange.Json;
+using Ashery.Exchange.Materials;
 using Ashery.Materials;
 using Ashery.Nutrients;
 
@@ -24,6 +25,7 @@ internal sealed class MaterialsVerb : Verb
 
     private readonly ValueOption search;
     private readonly ValueOption kind;
+    private readonly ValueOption export;
 
     public MaterialsVerb()
         : base("materials", "List the materials of the catalogue, or show all that is known of some of them")
@@ -32,6 +34,7 @@ internal sealed class MaterialsVerb : Verb
         Command.Arguments.Add(ids);
         search = Add(new ValueOption("--search", "TEXT", "Only materials with this in their names"));
         kind = Add(new ValueOption("--kind", "KIND", "Only this kind: " + string.Join(", ", Kinds)) { Words = static () => Kinds });
+        export = Add(new ValueOption("--export", "FILE.csv", "Also write the materials shown as CSV, a start for bags of your own"));
     }
 
     public override IReadOnlyList<(string Words, string Line)> Examples =>
@@ -47,7 +50,14 @@ internal sealed class MaterialsVerb : Verb
         var named = MaterialWords.Named(given, given.Texts(ids), "material", MaterialCatalogue.Default);
         var text = given.Text(search);
         var ofKind = given.Word(kind, Kinds);
+        var file = given.Text(export);
         if (given.Wrong)
+        {
+            return Faults.WrongUse(terminal, this, given);
+        }
+
+        var found = named.Count > 0 ? named : [.. MaterialCatalogue.Default.All.Where(m => IsOf(m, ofKind) && Matches(m, text))];
+        if (file is not null && !Export(given, found, file))
         {
             return Faults.WrongUse(terminal, this, given);
         }
@@ -57,7 +67,6 @@ internal sealed class MaterialsVerb : Verb
             return Sheets(given, terminal, named);
         }
 
-        var found = MaterialCatalogue.Default.All.Where(m => IsOf(m, ofKind) && Matches(m, text)).ToList();
         if (given.Has(Json))
         {
             terminal.Output.Write(AsheryJson.Write(new MaterialsJson([.. found.Select(MaterialsOut.Line)]), CatalogueJson.Shared.MaterialsJson));
@@ -77,6 +86,13 @@ internal sealed class MaterialsVerb : Verb
         }
 
         return ExitCode.Done;
+    }
+
+    private static bool Export(Given given, IReadOnlyList<Material> materials, string file)
+    {
+        using var text = new StringWriter();
+        BagCsv.WriteMaterials(text, materials);
+        return given.Take(TextFile.Write(file, text.ToString(), "export")) is not null;
     }
 
     private int Sheets(Given given, Terminal terminal, IReadOnlyList<Material> named)

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Ashery.Cli.Frame;
 using Ashery.Cli.Text;
 using Ashery.Exchange.Calendar;
@@ -50,7 +49,7 @@ internal static class YearText
         foreach (var round in year.Feeds.GroupBy(static f => (f.Date, f.Kind, f.FeedName)))
         {
             var why = round.SelectMany(static f => f.Reasons).Distinct().Select(reason => Number(reasons, reason)).Order().Select(Figures.Whole);
-            var pots = round.Select(f => $"{DoseText.Grams(f.Grams)} {string.Join(" and ", f.Pots.Select(id => SafeText.Of(names.GetValueOrDefault(id, id))))}");
+            var pots = round.Select(f => $"{DoseText.Grams(f.Grams)} {string.Join(" and ", f.Pots.Select(id => SafeText.Of(names.GetValueOrDefault(id, id))))}{How(f)}");
             table.Add(Figures.Date(round.Key.Date), Kind(round.Key.Kind), SafeText.Of(round.Key.FeedName), string.Join(' ', why), string.Join(", ", pots));
         }
 
@@ -62,9 +61,11 @@ internal static class YearText
             page.Text($"{Figures.Whole(i + 1)}. {SafeText.Of(reasons[i])}", indent: 2);
         }
 
-        page.Bullets("How to give it", [.. year.How.Select(static how => $"{Kind(how.Key)}: {string.Join(' ', how.Value)}")]);
+        page.Bullets("How to give it", [.. year.How.Select(static h => $"{Kind(h.Key)}: {string.Join(' ', h.Value)}")]);
         page.Bullets("Passed over", [.. year.Feeds.SelectMany(static f => f.LeftOut).GroupBy(static l => l.Why).Select(g => $"{string.Join(", ", g.Select(l => names.GetValueOrDefault(l.Pot, l.Pot)).Distinct())}: {g.Key}")]);
     }
+
+    private static string How(PlannedFeedJson feed) => DoseText.Words(feed.Method) is var words && words == "dry" ? string.Empty : $" ({words})";
 
     private static int Number(List<string> reasons, string reason)
     {
@@ -125,20 +126,19 @@ internal static class YearText
         }
 
         page.Title($"Shopping list, in {SafeText.Of(garden.Settings.Currency)}: {(year.ShoppingCost is { } cost ? Figures.Fixed(cost, 2) : "cost unknown, a price is missing")}");
-        var table = new Table("material", ">needed g", ">on shelf g", ">to buy g", ">bags", ">cost", "runs out");
+        var table = new Table("material", ">need g", ">have g", ">buy g (bags)", ">cost", ">runs out");
         foreach (var s in year.Shopping)
         {
             table.Add(
                 s.Material,
                 DoseText.Grams(s.Needed),
                 s.OnShelf is { } shelf ? DoseText.Grams(shelf) : "as wanted",
-                DoseText.Grams(s.ToBuy),
-                s.Bags?.ToString(CultureInfo.InvariantCulture) ?? Figures.Unknown,
+                DoseText.Grams(s.ToBuy) + (s.Bags is { } bags and > 0 ? $" ({Figures.Whole(bags)})" : string.Empty),
                 Figures.Fixed(s.Cost, 2),
                 s.RunsOut is { } day ? Figures.Date(day) : string.Empty);
         }
 
-        table.Write(terminal.Output, terminal.Width, indent: 2);
+        table.Write(terminal.Output, terminal.Width);
     }
 
     internal static string Kind(string kind) => kind == "traceElements" ? "trace" : kind;
