@@ -27,9 +27,9 @@ internal sealed class MixVerb : Verb
         Give one wish: --ratio for N : P2O5 : K2O, --grade for contents to reach at least, or --crop. Further nutrients may follow: --ratio "3:1:4 Mg 0.5". The materials are those of --from, else the shelf of the garden with its stock and prices.
         Blends are ordered by error (the mean relative deviation of the nutrient shares), then cost a kg of nutrient, number of materials and names.
         A limit is one of, for example:
-          urea<=30%   ammoniacal<=50%   chloride<=2%   Mg>=1%   strength>=20%
-          salt-index<=80   acidity<=0.2   cost<=1.5   material neem-cake<=40%
-          without urea,gypsum   organic-only   soluble-only   use=dissolved
+          urea<=30% | ammoniacal<=50% | chloride<=2% | Mg>=1% | strength>=20%
+          salt-index<=80 | acidity<=0.2 | cost<=1.5 | material neem-cake<=40%
+          without urea,gypsum | organic-only | soluble-only | use=dissolved
         Quote it, since a shell reads < and >. The whole grammar is in docs/limits.md.
         """;
 

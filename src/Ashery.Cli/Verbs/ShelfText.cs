@@ -7,11 +7,11 @@ namespace Ashery.Cli.Verbs;
 /// <summary>A shelf as text.</summary>
 internal static class ShelfText
 {
-    public static void Write(Terminal terminal, ShelfJson shelf, string? file)
+    public static void Write(Terminal terminal, ShelfJson shelf, IReadOnlyList<string> files)
     {
         var page = new Page(terminal);
         page.Heading($"{SafeText.Of(shelf.Garden)}: {Figures.Whole(shelf.Bags.Count)} bags on the shelf. Prices in {SafeText.Of(shelf.Currency)}.");
-        if (file is not null)
+        foreach (var file in files)
         {
             page.Text($"Written to {SafeText.Of(file)}.");
         }

@@ -14,13 +14,15 @@ internal sealed class ShelfVerb : Verb
     private readonly GardenSource garden;
     private readonly ValueOption import;
     private readonly ValueOption export;
+    private readonly ValueOption exportGarden;
 
     public ShelfVerb()
         : base("shelf", "Show the bags on the shelf with label, stock and price; bring bags in from a file or write them out")
     {
         garden = new GardenSource(Command);
-        import = Add(new ValueOption("--import", "FILE", "Bring in the bags of a .csv, or of the shelf of a garden .json; a bag of the same id is replaced, all others stay"));
-        export = Add(new ValueOption("--export", "FILE", "Write the bags as .csv, or the whole garden as .json"));
+        import = Add(new ValueOption("--import", "FILE", "Bring in bags from a .csv, a shelf .json or the shelf of a garden .json; a bag of the same id is replaced, all others stay"));
+        export = Add(new ValueOption("--export", "FILE", "Write the bags as .csv or as a shelf .json"));
+        exportGarden = Add(new ValueOption("--export-garden", "FILE.json", "Write the whole garden as a garden file"));
     }
 
     public override string Details =>
@@ -40,10 +42,16 @@ internal sealed class ShelfVerb : Verb
     {
         var from = given.Text(import);
         var to = given.Text(export);
+        var whole = given.Text(exportGarden);
         var shown = from is null ? garden.Load(given, terminal) : given.Wrong ? null : Import(given, terminal, from);
         if (shown is not null && to is not null)
         {
             Export(given, shown, to);
+        }
+
+        if (shown is not null && whole is not null)
+        {
+            given.Take(TextFile.Write(whole, GardenFile.Write(shown), "export-garden"));
         }
 
         if (given.Wrong || shown is null)
@@ -58,7 +66,7 @@ internal sealed class ShelfVerb : Verb
         }
         else
         {
-            ShelfText.Write(terminal, shelf, to);
+            ShelfText.Write(terminal, shelf, [.. new[] { to, whole }.OfType<string>()]);
         }
 
         return ExitCode.Done;
@@ -72,23 +80,39 @@ internal sealed class ShelfVerb : Verb
             return null;
         }
 
-        var isCsv = Path.GetExtension(from) == ".csv";
-        var whole = isCsv ? null : ReadGarden(given, from);
-        var bags = isCsv ? given.Take(BagCsv.ReadFile(from)) : whole?.Shelf;
+        Garden? whole = null;
+        var bags = Path.GetExtension(from) switch
+        {
+            ".csv" => given.Take(BagCsv.ReadFile(from)),
+            ".json" => FromJson(given, from, out whole),
+            _ => null,
+        };
+        if (bags is null && !given.Wrong)
+        {
+            given.Add(new Problem("import", $"{SafeText.Quoted(from)} ends neither in .csv nor in .json.", "Name a .csv of bags, a shelf .json or a garden .json."));
+        }
+
         return given.Wrong || bags is null
             ? null
             : garden.Change(given, terminal, g => g with { Shelf = Merge(g.Shelf, bags) }, otherwise: whole, $"Bags from {Path.GetFileName(from)}");
     }
 
-    private static Garden? ReadGarden(Given given, string from)
+    // Shelf files and garden files say at the top which they are.
+    private static IReadOnlyList<Bag>? FromJson(Given given, string from, out Garden? whole)
     {
-        if (Path.GetExtension(from) != ".json")
+        whole = null;
+        if (given.Take(TextFile.Read(from, "import")) is not { } text)
         {
-            given.Add(new Problem("import", $"{SafeText.Quoted(from)} ends neither in .csv nor in .json.", "Name a .csv of bags or a garden .json."));
             return null;
         }
 
-        return given.Take(TextFile.Read(from, "import")) is { } text ? given.Take(GardenFile.Read(text)) : null;
+        if (text.Contains($"\"{ShelfFile.Format}\"", StringComparison.Ordinal))
+        {
+            return given.Take(ShelfFile.Read(text));
+        }
+
+        whole = given.Take(GardenFile.Read(text));
+        return whole?.Shelf;
     }
 
     private static List<Bag> Merge(IReadOnlyList<Bag> shelf, IReadOnlyList<Bag> bags)
@@ -111,7 +135,7 @@ internal sealed class ShelfVerb : Verb
 
                 break;
             case ".json":
-                given.Take(TextFile.Write(to, GardenFile.Write(garden), "export"));
+                given.Take(TextFile.Write(to, ShelfFile.Write(garden.Shelf), "export"));
                 break;
             default:
                 given.Add(new Problem("export", $"{SafeText.Quoted(to)} ends neither in .csv nor in .json.", "The end of the name says what is written, as in --export shelf.csv."));

@@ -45,27 +45,23 @@ internal static class YearText
 
         var names = garden.Pots.ToDictionary(static p => p.Id, static p => p.Name, StringComparer.Ordinal);
         var reasons = new List<string>();
-        var table = new Table("date", "kind", "feed", "why", "g for each pot");
+        page.Title("Feeds, each round in walking order; g for one pot, reasons by number below");
         foreach (var round in year.Feeds.GroupBy(static f => (f.Date, f.Kind, f.FeedName)))
         {
             var why = round.SelectMany(static f => f.Reasons).Distinct().Select(reason => Number(reasons, reason)).Order().Select(Figures.Whole);
-            var pots = round.Select(f => $"{DoseText.Grams(f.Grams)} {string.Join(" and ", f.Pots.Select(id => SafeText.Of(names.GetValueOrDefault(id, id))))}{How(f)}");
-            table.Add(Figures.Date(round.Key.Date), Kind(round.Key.Kind), SafeText.Of(round.Key.FeedName), string.Join(' ', why), string.Join(", ", pots));
+            terminal.Output.WriteLine($"{Figures.Date(round.Key.Date)}  {Kind(round.Key.Kind)}: {SafeText.Of(round.Key.FeedName)} [{string.Join(' ', why)}]");
+            YearRounds.Write(terminal, [.. round], names);
         }
 
-        page.Title("Feeds, each round in walking order");
-        table.Write(terminal.Output, terminal.Width);
         page.Title("Why");
         for (var i = 0; i < reasons.Count; i++)
         {
             page.Text($"{Figures.Whole(i + 1)}. {SafeText.Of(reasons[i])}", indent: 2);
         }
 
-        page.Bullets("How to give it", [.. year.How.Select(static h => $"{Kind(h.Key)}: {string.Join(' ', h.Value)}")]);
+        page.Bullets("How to give it", [.. year.How.Where(static h => h.Value.Count > 0).Select(static h => $"{Kind(h.Key)}: {string.Join(' ', h.Value)}")]);
         page.Bullets("Passed over", [.. year.Feeds.SelectMany(static f => f.LeftOut).GroupBy(static l => l.Why).Select(g => $"{string.Join(", ", g.Select(l => names.GetValueOrDefault(l.Pot, l.Pot)).Distinct())}: {g.Key}")]);
     }
-
-    private static string How(PlannedFeedJson feed) => DoseText.Words(feed.Method) is var words && words == "dry" ? string.Empty : $" ({words})";
 
     private static int Number(List<string> reasons, string reason)
     {

@@ -68,7 +68,8 @@ internal sealed class BagCsvRow(CsvReader csv, MaterialCatalogue catalogue, stri
 
     private Material? Compound(string id, string? name, List<LabelLine> lines)
     {
-        if (lines.Count == 0)
+        // A filler or an inoculant holds nothing that a label would print.
+        if (lines.Count == 0 && !string.Equals(Text(BagColumns.Kind), nameof(MaterialKind.Filler), StringComparison.OrdinalIgnoreCase))
         {
             Add(new Problem(place, "Neither a material of the catalogue nor a label is given.", "Fill the material column, or N, P2O5, K2O and the rest."));
             return null;
