@@ -49,7 +49,7 @@ internal static class YearText
         foreach (var round in year.Feeds.GroupBy(static f => (f.Date, f.Kind, f.FeedName)))
         {
             var why = round.SelectMany(static f => f.Reasons).Distinct().Select(reason => Number(reasons, reason)).Order().Select(Figures.Whole);
-            terminal.Output.WriteLine($"{Figures.Date(round.Key.Date)}  {Kind(round.Key.Kind)}: {SafeText.Of(round.Key.FeedName)} [{string.Join(' ', why)}]");
+            Paragraph.Write(terminal.Output, $"{Figures.Date(round.Key.Date)} {Kind(round.Key.Kind)}: {SafeText.Of(round.Key.FeedName)} [{string.Join(' ', why)}]", terminal.Width, hanging: 6);
             YearRounds.Write(terminal, [.. round], names);
         }
 
