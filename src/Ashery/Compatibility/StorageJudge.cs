@@ -21,20 +21,35 @@ public static class StorageJudge
             return new(StorageClass.Unknown, "There is nothing in the mix.", null, Citations.NothingFound);
         }
 
-        var pairs = chart.JudgeAll(present);
+        var pairs = DryPairs(present, chart);
         return Stopped(pairs, Humidity(present, chart)) ?? Moist(present) ?? ByHumidity(present, pairs, chart);
     }
 
-    // A pair that may not be mixed at all, or not kept, decides before anything else.
-    private static Storage? Stopped(IReadOnlyList<PairVerdict> pairs, double? humidity)
+    private static List<DryPair> DryPairs(Material[] present, CompatibilityChart chart)
     {
-        if (pairs.FirstOrDefault(static p => p.DryToday.Verdict == Verdict.Stop) is { } never)
+        var pairs = new List<DryPair>();
+        for (var i = 0; i < present.Length; i++)
         {
-            return new(StorageClass.Never, $"{never.A} with {never.B}: {never.DryToday.Reason}", humidity, never.DryToday.Source);
+            for (var j = i + 1; j < present.Length; j++)
+            {
+                var (today, stored) = chart.JudgeDry(present[i], present[j]);
+                pairs.Add(new(present[i].Name, present[j].Name, today, stored));
+            }
         }
 
-        return pairs.FirstOrDefault(static p => p.DryStored.Verdict == Verdict.Stop) is { } today
-            ? new(StorageClass.OnTheDay, $"{today.A} with {today.B}: {today.DryStored.Reason}", humidity, today.DryStored.Source)
+        return pairs;
+    }
+
+    // A pair that may not be mixed at all, or not kept, decides before anything else.
+    private static Storage? Stopped(List<DryPair> pairs, double? humidity)
+    {
+        if (pairs.Find(static p => p.Today.Verdict == Verdict.Stop) is { } never)
+        {
+            return new(StorageClass.Never, $"{never.A} with {never.B}: {never.Today.Reason}", humidity, never.Today.Source);
+        }
+
+        return pairs.Find(static p => p.Stored.Verdict == Verdict.Stop) is { } today
+            ? new(StorageClass.OnTheDay, $"{today.A} with {today.B}: {today.Stored.Reason}", humidity, today.Stored.Source)
             : null;
     }
 
@@ -60,7 +75,7 @@ public static class StorageJudge
             : null;
     }
 
-    private static Storage ByHumidity(Material[] present, IReadOnlyList<PairVerdict> pairs, CompatibilityChart chart)
+    private static Storage ByHumidity(Material[] present, List<DryPair> pairs, CompatibilityChart chart)
     {
         var lowest = Lowest(present, chart, out var of, out var figure);
         var exact = present.Length == 1 || (present.Length == 2 && chart.Humidity.Of(present[0], present[1]) is { } pair && ReferenceEquals(pair, figure));
@@ -79,12 +94,12 @@ public static class StorageJudge
             return new(StorageClass.Airtight, Words(lowest < RunsInAnyRoom ? "It runs in the air of any room." : "A room may be damper than it bears.", bound), lowest, source);
         }
 
-        if (pairs.FirstOrDefault(static p => p.DryStored.Verdict == Verdict.Limited) is { } limited)
+        if (pairs.Find(static p => p.Stored.Verdict == Verdict.Limited) is { } limited)
         {
-            return new(StorageClass.Airtight, Words($"{limited.A} with {limited.B}: {limited.DryStored.Reason}", bound), figure?.Value, limited.DryStored.Source);
+            return new(StorageClass.Airtight, Words($"{limited.A} with {limited.B}: {limited.Stored.Reason}", bound), figure?.Value, limited.Stored.Source);
         }
 
-        if (pairs.FirstOrDefault(static p => p.DryStored.Verdict == Verdict.Unknown) is { } unknown)
+        if (pairs.Find(static p => p.Stored.Verdict == Verdict.Unknown) is { } unknown)
         {
             return new(StorageClass.Unknown, Words($"Nothing published says how {unknown.A} and {unknown.B} keep together; keep it closed and use it soon.", bound), figure?.Value, Citations.NothingFound);
         }
@@ -123,4 +138,6 @@ public static class StorageJudge
 
         return lowest;
     }
+
+    private sealed record DryPair(string A, string B, Judgement Today, Judgement Stored);
 }

@@ -50,7 +50,7 @@ public class WholeChartTests
     [Fact]
     public void The_counts_in_the_documentation_are_those_of_the_chart()
     {
-        var page = Documentation("science/compatibility.md");
+        var page = RepositoryFile.Read("docs/science/compatibility.md");
         foreach (var (question, pick) in new (string, Func<PairVerdict, Judgement>)[]
             { ("dry today", p => p.DryToday), ("dry and stored", p => p.DryStored), ("in solution", p => p.InSolution) })
         {
@@ -69,15 +69,4 @@ public class WholeChartTests
     private static Judgement[] Answers(PairVerdict pair) => [pair.DryToday, pair.DryStored, pair.InSolution];
 
     private static Material Find(string id) => MaterialCatalogue.Default.Find(id)!;
-
-    private static string Documentation(string page)
-    {
-        var folder = new DirectoryInfo(AppContext.BaseDirectory);
-        while (folder is not null && !File.Exists(Path.Combine(folder.FullName, "Ashery.slnx")))
-        {
-            folder = folder.Parent;
-        }
-
-        return File.ReadAllText(Path.Combine(folder!.FullName, "docs", page));
-    }
 }

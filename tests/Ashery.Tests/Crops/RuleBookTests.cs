@@ -34,6 +34,17 @@ public class RuleBookTests
             Assert.True(rule.Provenance != Provenance.Seen || source.LookedUp, $"{rule.Id}: {rule.SourceId}");
         });
 
+    [Fact]
+    public void The_documentation_lists_every_rule_as_it_is()
+    {
+        var page = RepositoryFile.Read("docs/science/growing-rules.md");
+        Assert.All(RuleBook.Default.All, rule =>
+        {
+            Assert.Contains($"| `{rule.Id}` | {rule.Statement} | {rule.Strength.ToString().ToLowerInvariant()} |", page, StringComparison.Ordinal);
+            Assert.True(rule.Differs is null || page.Contains($"- `{rule.Id}`: {rule.Differs}", StringComparison.Ordinal), rule.Id);
+        });
+    }
+
     // Borax drench: 0.75 oz (21.3 g) of borax with 11 % B in 100 US gallons (Whipker and others 2002, seen) is 6.2 mg/L B.
     [Fact]
     public void Boron_cap_of_a_season_is_one_published_drench()
