@@ -76,8 +76,5 @@ internal sealed record CardTableJson(string Caption, IReadOnlyList<string> Colum
 [JsonSerializable(typeof(CardJson))]
 internal sealed partial class CardJsonContext : JsonSerializerContext
 {
-    public static CardJsonContext Shared { get; } = new(new JsonSerializerOptions(AsheryJson.Options)
-    {
-        DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull,
-    });
+    public static CardJsonContext Shared { get; } = new(new JsonSerializerOptions(AsheryJson.Options));
 }

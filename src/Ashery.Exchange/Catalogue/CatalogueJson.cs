@@ -10,9 +10,6 @@ namespace Ashery.Exchange.Catalogue;
 [JsonSerializable(typeof(ShelfJson))]
 public sealed partial class CatalogueJson : JsonSerializerContext
 {
-    /// <summary>In the form every JSON text here has; what is not known is left out.</summary>
-    public static CatalogueJson Shared { get; } = new(new JsonSerializerOptions(AsheryJson.Options)
-    {
-        DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull,
-    });
+    /// <summary>In the form every JSON text here has; what is not known is null.</summary>
+    public static CatalogueJson Shared { get; } = new(new JsonSerializerOptions(AsheryJson.Options));
 }

@@ -16,7 +16,7 @@ public sealed record ShelfBagJson(
     string Material,
     string Name,
     [property: Description("Percent by weight as this bag's label prints it.")] IReadOnlyDictionary<string, double> Label,
-    [property: Description("g left; left out for as much as wanted.")] double? Stock,
+    [property: Description("g left; null for as much as wanted.")] double? Stock,
     [property: Description("Paid for a full bag.")] double? Price,
     [property: Description("g in a full bag.")] double? Size,
     double? PricePerKg);

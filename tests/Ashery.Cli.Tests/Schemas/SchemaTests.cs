@@ -1,0 +1,116 @@
+using System.Text.Json;
+using System.Text.Json.Serialization.Metadata;
+using Ashery.Cli.Frame;
+using Ashery.Cli.Tests.Frame;
+using Ashery.Cli.Verbs;
+using Ashery.Exchange.Calendar;
+using Ashery.Exchange.Catalogue;
+using Ashery.Exchange.Gardens;
+using Ashery.Exchange.Materials;
+using Ashery.Exchange.Mix;
+using Json.Schema;
+using Command = Ashery.Cli.Tests.Frame.Command;
+
+namespace Ashery.Cli.Tests.Schemas;
+
+/// <summary>
+/// The schemas in docs/schemas are made from the types, and what the program really prints is valid by them, as judged by the library
+/// JsonSchema.Net. When a type changed on purpose, <c>eng/approve</c> takes the new schema over.
+/// </summary>
+public class SchemaTests
+{
+    private static readonly Dictionary<string, (JsonTypeInfo Type, string Title)> Schemas = new()
+    {
+        ["mix"] = (MixJsonContext.Shared.MixJson, "Output of ashery mix --json"),
+        ["compatible"] = (MixJsonContext.Shared.CompatibleJson, "Output of ashery compatible --json"),
+        ["dose"] = (DoseJsonContext.Shared.DoseJson, "Output of ashery dose --json"),
+        ["year"] = (YearJsonContext.Shared.YearJson, "Output of ashery year --json"),
+        ["card"] = (CardJsonContext.Shared.CardJson, "Output of ashery card --json"),
+        ["shelf"] = (CatalogueJson.Shared.ShelfJson, "Output of ashery shelf --json"),
+        ["materials"] = (CatalogueJson.Shared.MaterialsJson, "Output of ashery materials --json"),
+        ["crops"] = (CatalogueJson.Shared.CropsJson, "Output of ashery crops --json"),
+        ["problems"] = (FaultJson.Shared.ProblemsJson, "Output of any verb with --json that was used wrongly"),
+        ["garden"] = (GardenJson.Shared.GardenDto, "A garden file, as --garden reads it"),
+        ["shelf-file"] = (ShelfFileJson.Shared.ShelfFileDto, "A shelf file, as ashery shelf --import reads it"),
+    };
+
+    public static TheoryData<string> Names => [.. Schemas.Keys];
+
+    public static TheoryData<string, string> Outputs => new()
+    {
+        { "mix", "mix --ratio 3:1:2 --from urea,mkp,potassium-nitrate --price urea=0.9 --price mkp=3.2 --price potassium-nitrate=2.4" },
+        { "mix", "mix --ratio 3:1:2 --from urea,mkp,potassium-nitrate --batch 120g --step 1g --draws 500" },
+        { "mix", "mix --ratio 2:1:2 --from neem-cake,bone-meal-steamed,kelp-meal --batch 40g..60g --scoop 5mL" },
+        { "mix", "mix --grade 30-10-20 --from ammonium-sulfate,mkp,potassium-sulfate" },
+        { "mix", "mix --crop fuchsia --demo" },
+        { "compatible", "compatible urea mkp gypsum ammonium-nitrate wood-ash" },
+        { "dose", "dose --demo --on 2026-05-20" },
+        { "dose", "dose --demo --on 2026-06-15 --pot p07 --state p07=dry --max-temp 38" },
+        { "year", "year --demo --from 2026-03-01" },
+        { "card", "card --crop fuchsia --demo --batch 1kg" },
+        { "card", "card --kind year --demo" },
+        { "shelf", "shelf --demo" },
+        { "materials", "materials" },
+        { "materials", "materials potassium-nitrate neem-cake phosphoric-acid-85" },
+        { "crops", "crops" },
+        { "crops", "crops fuchsia rose" },
+        { "problems", "mix --ratio 0:0:0 --from uera" },
+    };
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void The_committed_schema_is_that_of_the_type(string name)
+    {
+        var folder = Path.Combine(Repository.Root(), "docs", "schemas");
+        var file = Path.Combine(folder, name + ".schema.json");
+        var received = Path.Combine(folder, name + ".schema.received.json");
+        var text = SchemaWriter.Write(Schemas[name].Type, Schemas[name].Title);
+        if (File.Exists(file) && File.ReadAllText(file) == text)
+        {
+            File.Delete(received);
+            return;
+        }
+
+        File.WriteAllText(received, text);
+        Assert.Fail($"docs/schemas/{name}.schema.json is not that of the type; compare it with {Path.GetFileName(received)} and run eng/approve when the change is meant.");
+    }
+
+    [Theory]
+    [MemberData(nameof(Outputs))]
+    public void What_is_printed_is_valid(string name, string line)
+    {
+        var run = Command.Run([.. Shell.Split(line.Replace("phosphoric-acid-85", Liquid(), StringComparison.Ordinal)), "--json"]);
+        AssertValid(name, run.Output);
+    }
+
+    [Fact]
+    public void The_demo_garden_is_valid_by_the_schema_of_garden_files()
+    {
+        AssertValid("garden", DemoGarden.Text());
+        AssertValid("garden", GardenFile.Write(DemoGarden.Create(Command.Today)));
+        AssertValid("shelf-file", ShelfFile.Write(DemoGarden.Create(Command.Today).Shelf));
+    }
+
+    /// <summary>The judge can say no.</summary>
+    [Theory]
+    [InlineData("compatible", "{ \"pairs\": [ { \"a\": \"urea\" } ] }")]
+    [InlineData("compatible", "{ \"pairs\": [], \"more\": 1 }")]
+    [InlineData("garden", "{ \"format\": 3 }")]
+    [InlineData("problems", "{ \"problems\": [ { \"field\": \"a\", \"message\": \"b\", \"wayOut\": \"c\", \"severity\": \"fatal\" } ] }")]
+    public void What_is_not_so_is_not_valid(string name, string json) => Assert.False(Judge(name, json).IsValid);
+
+    private static void AssertValid(string name, string json)
+    {
+        var judged = Judge(name, json);
+        Assert.True(judged.IsValid, string.Join('\n', (judged.Details ?? []).Where(static d => d.Errors is not null).SelectMany(static d => d.Errors!.Select(e => $"{d.InstanceLocation}: {e.Value}")).Take(10)));
+    }
+
+    private static EvaluationResults Judge(string name, string json)
+    {
+        var schema = JsonSchema.FromText(File.ReadAllText(Path.Combine(Repository.Root(), "docs", "schemas", name + ".schema.json")));
+        using var document = JsonDocument.Parse(json);
+        return schema.Evaluate(document.RootElement, new EvaluationOptions { OutputFormat = OutputFormat.List });
+    }
+
+    private static string Liquid() => Ashery.Materials.MaterialCatalogue.Default.All.First(static m => m.IsLiquid).Id;
+}
