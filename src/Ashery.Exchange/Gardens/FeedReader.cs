@@ -18,15 +18,25 @@ internal sealed class FeedReader(FieldReader fields, IReadOnlyList<Bag> shelf)
             return null;
         }
 
-        // A feed that says everything itself may hold materials that have long left the shelf.
-        var made = FeedMaker.FromParts(id, name, kind, parts, Find, path);
-        if (!made.Ok && (dto.Label is null || made.Problems.Any(static p => !p.Message.Contains("neither", StringComparison.Ordinal))))
+        // A feed that says itself what it holds may be of materials that have long left the shelf.
+        Feed feed;
+        if (dto.Label is not null && parts.Keys.Any(part => Find(part) is null))
         {
-            fields.AddRange(made.Problems);
-            return null;
+            fields.AddRange(FeedMaker.CheckShares(parts, path));
+            feed = new Feed { Id = id, Name = name, Kind = kind, Parts = parts, Label = fields.Label(dto.Label, path + ".label") };
+        }
+        else
+        {
+            var made = FeedMaker.FromParts(id, name, kind, parts, Find, path, dto.Dissolves);
+            if (!made.Ok)
+            {
+                fields.AddRange(made.Problems);
+                return null;
+            }
+
+            feed = made.Value;
         }
 
-        var feed = made.Ok ? made.Value : new Feed { Id = id, Name = name, Kind = kind, Parts = parts, Label = fields.Label(dto.Label, path + ".label") };
         return feed with
         {
             Label = dto.Label is null ? feed.Label : fields.Label(dto.Label, path + ".label"),

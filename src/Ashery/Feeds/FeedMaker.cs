@@ -25,18 +25,14 @@ public static class FeedMaker
     /// <param name="parts">Mass fractions by material id; add up to 1 within a thousandth.</param>
     /// <param name="find">Where materials come from: the shelf first, then the catalogue.</param>
     /// <param name="field">What to call it in problems.</param>
+    /// <param name="dissolves">Whether it goes into a can, where known; worked out from the parts when null.</param>
     public static Result<Feed> FromParts(
-        string id, string name, FeedKind kind, IReadOnlyDictionary<string, double> parts, Func<string, Material?> find, string field)
+        string id, string name, FeedKind kind, IReadOnlyDictionary<string, double> parts, Func<string, Material?> find, string field, bool? dissolves = null)
     {
-        List<Problem> problems = [];
+        var problems = CheckShares(parts, field);
         List<(Material Material, double Share)> found = [];
         foreach (var (materialId, share) in parts.OrderBy(static p => p.Key, StringComparer.Ordinal))
         {
-            if (!(share is > 0 and <= 1))
-            {
-                problems.Add(new($"{field}.parts.{materialId}", FormattableString.Invariant($"A share of {share} cannot be."), "Shares are fractions above 0, at most 1, such as 0.25."));
-            }
-
             if (find(materialId) is { } material)
             {
                 found.Add((material, share));
@@ -47,16 +43,31 @@ public static class FeedMaker
             }
         }
 
+        return problems.Count > 0 ? Result.Fail<Feed>(problems) : Result.Of(Sum(id, name, kind, parts, found, dissolves));
+    }
+
+    /// <summary>What is wrong with shares that must be fractions and add up to 1.</summary>
+    public static List<Problem> CheckShares(IReadOnlyDictionary<string, double> parts, string field)
+    {
+        List<Problem> problems = [];
+        foreach (var (materialId, share) in parts.OrderBy(static p => p.Key, StringComparer.Ordinal))
+        {
+            if (!(share is > 0 and <= 1))
+            {
+                problems.Add(new($"{field}.parts.{materialId}", FormattableString.Invariant($"A share of {share} cannot be."), "Shares are fractions above 0, at most 1, such as 0.25."));
+            }
+        }
+
         var sum = parts.Values.Sum();
-        if (Math.Abs(sum - 1) > 0.001)
+        if (!(Math.Abs(sum - 1) <= 0.001))
         {
             problems.Add(new(field + ".parts", FormattableString.Invariant($"The shares add up to {sum:0.####}, not to 1."), "Divide each part by the sum of the parts."));
         }
 
-        return problems.Count > 0 ? Result.Fail<Feed>(problems) : Result.Of(Sum(id, name, kind, parts, found));
+        return problems;
     }
 
-    private static Feed Sum(string id, string name, FeedKind kind, IReadOnlyDictionary<string, double> parts, List<(Material Material, double Share)> found)
+    private static Feed Sum(string id, string name, FeedKind kind, IReadOnlyDictionary<string, double> parts, List<(Material Material, double Share)> found, bool? dissolves)
     {
         var label = new Dictionary<Nutrient, double>();
         var nitrogen = default(NitrogenForms);
@@ -82,7 +93,7 @@ public static class FeedMaker
 
             // Volumes add, so densities add by their inverses.
             BulkDensity = SumOrUnknown(found, static m => m.BulkDensity is { Typical: > 0 } d ? 1 / d.Typical : null) is { } v ? 1 / v : null,
-            Dissolves = found.TrueForAll(static p => p.Material.Dissolves) && StayDissolved(found),
+            Dissolves = dissolves ?? (found.TrueForAll(static p => p.Material.Dissolves) && StayDissolved(found)),
         };
     }
 

@@ -119,7 +119,7 @@ internal static class LimeDebtBook
 
     private static string Words(Crop crop, double perLitre, bool complete, int corrections, RuleBook rules)
     {
-        var start = FormattableString.Invariant($"The year's feeds leave {(complete ? "" : "at least as far as known ")}{Math.Abs(perLitre):0.##} g CaCO3 a litre of {(perLitre < 0 ? "base" : "acid")}.");
+        var start = FormattableString.Invariant($"The year's feeds leave {(perLitre < 0 ? "base" : "acid")} worth {Math.Abs(perLitre):0.##} g CaCO3 a litre of medium{(complete ? "" : ", as far as is known")}.");
         if (perLitre < -rules["lime-debt-watch"]["gramsPerLitre"])
         {
             return start + " Watch for pale new leaves; a feed with more ammonium brings the pH down.";

@@ -1,4 +1,5 @@
 using Ashery.Feeds;
+using Ashery.Materials;
 using Ashery.Nutrients;
 using Ashery.Problems;
 
@@ -42,7 +43,7 @@ internal static class PlanProblems
         {
             if (!run.Replacements.Exists(r => r.MaterialId == material))
             {
-                yield return new(FormattableString.Invariant($"{day:yyyy-MM-dd}"), $"{material} runs out, and nothing on the shelf gives the same nitrogen in its place.", "It is on the shopping list: buy it before that day.", Severity.Note);
+                yield return new(FormattableString.Invariant($"{day:yyyy-MM-dd}"), $"{NameOf(context, material)} is not enough from then on, and nothing on the shelf can take its place.", "It is on the shopping list: buy it before that day.", Severity.Note);
             }
         }
 
@@ -51,4 +52,7 @@ internal static class PlanProblems
             yield return note;
         }
     }
+
+    private static string NameOf(PlanContext context, string material) =>
+        context.Garden.Shelf.FirstOrDefault(b => b.Material.Id == material)?.Material.Name ?? MaterialCatalogue.Default.Find(material)?.Name ?? material;
 }

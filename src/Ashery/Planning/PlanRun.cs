@@ -12,6 +12,7 @@ internal sealed class PlanRun(PlanContext context)
     private readonly Dictionary<string, Dictionary<Nutrient, double>> traceGiven = new(StringComparer.Ordinal);
     private readonly Dictionary<string, Feed> feedsById = context.Garden.Feeds.ToDictionary(static f => f.Id, StringComparer.Ordinal);
     private readonly FeedReplacer replacer = new(context);
+    private readonly Dictionary<string, string> ranOut = new(StringComparer.Ordinal);
 
     public StockBook Stock { get; } = new(context.Garden);
 
@@ -65,11 +66,15 @@ internal sealed class PlanRun(PlanContext context)
         var reasons = slot.Reasons;
         var doses = Doses(slot, feed, pots);
         var total = Total(doses, pots);
-        if (Stock.ShortOf(feed, total) is { } material)
+
+        // A feed that was replaced stays so, even if a smaller round could be scraped together from the rest of its bag.
+        var missing = ranOut.GetValueOrDefault(feed.Id) ?? Stock.ShortOf(feed, total);
+        if (missing is not null)
         {
-            Stock.NoteRunsOut(material, slot.Day);
-            if (replacer.Instead(feed, material, slot.Day, total, Stock) is { } other && Doses(slot, other.Feed, pots) is var instead && Stock.Covers(other.Feed, Total(instead, pots)))
+            Stock.NoteRunsOut(missing, slot.Day);
+            if (replacer.Instead(feed, missing, slot.Day, total, Stock) is { } other && Doses(slot, other.Feed, pots) is var instead && Stock.Covers(other.Feed, Total(instead, pots)))
             {
+                ranOut[feed.Id] = missing;
                 (feed, doses, total) = (other.Feed, instead, Total(instead, pots));
                 feedsById.TryAdd(feed.Id, feed);
                 reasons = [other.Words, .. reasons];

@@ -38,7 +38,7 @@ public static class DoseCaps
         Add("rule-of-thumb", 1, rules["rule-of-thumb"]["gramsPerLitre"] * request.IntervalDays / rules["rule-of-thumb"]["days"]);
         Add("organic-per-feed", 1, rules["organic-per-feed"]["gramsPerLitre"]);
         Add("urea-per-feed", feed.Nitrogen.Urea, rules["urea-per-feed"]["gramsNPerLitre"]);
-        Add("salt-per-feed", (feed.SaltIndex ?? 0) / 100, rules["salt-per-feed"]["gramsPerLitre"]);
+        Add("salt-per-feed", (FeedSalt.Index(feed, request.Pot.Medium != MediumKind.LoamMix) ?? 0) / 100, rules["salt-per-feed"]["gramsPerLitre"]);
         foreach (var (nutrient, ruleId) in TraceRules)
         {
             Add(ruleId, feed.Label[nutrient] * 1000, rules[ruleId]["milligramsPerLitre"] - request.TraceGiven.GetValueOrDefault(nutrient));

@@ -57,13 +57,16 @@ public static class Dosing
         }
 
         var full = wanted;
+        var top = request.Basis == DoseBasis.PublishedRate && n > 0 ? rate.Published.Range.High * litres / feeds / n : double.PositiveInfinity;
         foreach (var factor in request.Factors.Where(static f => f.Value < 1))
         {
             wanted *= factor.Value;
+            top *= factor.Value;
             reasons.Add(factor.Words);
         }
 
-        var most = DoseLimits.Smallest(request, reasons, wanted);
+        // Rounding to what can be weighed must not carry a season past the top of the published range.
+        var most = Math.Min(top, DoseLimits.Smallest(request, reasons, wanted));
         var measured = Measuring.Take(request, Math.Min(wanted, most), most, "steps");
 
         // A season of such feeds: as many full doses as share it, whatever today's weather takes off this one.
