@@ -98,9 +98,9 @@ internal static class MaterialFigures
             foreach (var point in item.GetProperty("at").EnumerateObject())
             {
                 // A curve may be recalled as a whole while single points of it were found in print.
-                var seen = item.TryGetProperty("seenAt", out var places) ? MaterialRow.Text(places, point.Name) : null;
+                var seen = item.TryGetProperty("seenAt", out var places) ? RowJson.Text(places, point.Name) : null;
                 figures.Add(new MaterialFigure($"solubility {point.Name} °C", $"g {species} per 1000 g water", null, point.Value.GetDouble(), null,
-                    seen ?? MaterialRow.Text(item, "source")!, seen is null ? MaterialRow.How(item) : Provenance.Seen, MaterialRow.Text(item, "note"), chosen));
+                    seen ?? RowJson.Text(item, "source")!, seen is null ? RowJson.How(item) : Provenance.Seen, RowJson.Text(item, "note"), chosen));
             }
 
             chosen = false;
@@ -111,8 +111,8 @@ internal static class MaterialFigures
     {
         var hasRange = item.TryGetProperty("range", out var range);
         return new MaterialFigure(
-            property, unit, MaterialRow.Number(item, "min"), MaterialRow.Number(item, "typical") ?? MaterialRow.Number(item, "value"),
-            MaterialRow.Number(item, "max"), MaterialRow.Text(item, "source")!, MaterialRow.How(item), MaterialRow.Text(item, "note"), chosen,
-            hasRange ? MaterialRow.Text(range, "source") : null, hasRange ? MaterialRow.How(range) : null);
+            property, unit, RowJson.Number(item, "min"), RowJson.Number(item, "typical") ?? RowJson.Number(item, "value"),
+            RowJson.Number(item, "max"), RowJson.Text(item, "source")!, RowJson.How(item), RowJson.Text(item, "note"), chosen,
+            hasRange ? RowJson.Text(range, "source") : null, hasRange ? RowJson.How(range) : null);
     }
 }

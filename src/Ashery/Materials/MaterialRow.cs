@@ -3,6 +3,7 @@ using System.Text.Json;
 using Ashery.Nutrients;
 using Ashery.Quantities;
 using Ashery.Sources;
+using static Ashery.Materials.RowJson;
 
 namespace Ashery.Materials;
 
@@ -53,31 +54,6 @@ internal static class MaterialRow
             SourceId = source,
             Provenance = provenance,
         };
-    }
-
-    public static string? Text(JsonElement row, string key) => row.TryGetProperty(key, out var value) ? value.GetString() : null;
-
-    public static double? Number(JsonElement row, string key) => row.TryGetProperty(key, out var value) ? value.GetDouble() : null;
-
-    public static Provenance How(JsonElement row) => MaterialWords.Provenance(row.GetProperty("how").GetString()!);
-
-    private static bool Flag(JsonElement row, string key) => row.TryGetProperty(key, out var value) && value.GetBoolean();
-
-    // Plain loops in this file: LINQ over JsonElement, a value type, would be compiled anew in every process.
-    private static string[] Texts(JsonElement row, string key)
-    {
-        if (!row.TryGetProperty(key, out var list))
-        {
-            return [];
-        }
-
-        var texts = new string[list.GetArrayLength()];
-        for (var i = 0; i < texts.Length; i++)
-        {
-            texts[i] = list[i].GetString()!;
-        }
-
-        return texts;
     }
 
     private static HazardSet Hazards(JsonElement row)

@@ -27,7 +27,7 @@ public static class ToleranceRules
             }
 
             rules.Add(new ToleranceRule(
-                MaterialRow.Text(rule, "id")!, MaterialRow.Text(rule, "name")!, MaterialRow.Text(rule, "note")!, rows, Sums(rule), Index(rule)));
+                RowJson.Text(rule, "id")!, RowJson.Text(rule, "name")!, RowJson.Text(rule, "note")!, rows, Sums(rule), Index(rule)));
         }
 
         return rules;
@@ -37,29 +37,29 @@ public static class ToleranceRules
     {
         Nutrients = [.. row.GetProperty("nutrients").EnumerateArray().Select(static n => MaterialWords.Nutrient(n.GetString()!))],
         Materials = row.TryGetProperty("materials", out var ids) ? [.. ids.EnumerateArray().Select(static i => i.GetString()!)] : [],
-        Above = MaterialRow.Number(row, "above") ?? -1,
-        Points = MaterialRow.Number(row, "points") ?? 0,
-        Share = MaterialRow.Number(row, "share") ?? 0,
-        AtMost = MaterialRow.Number(row, "atMost") ?? double.PositiveInfinity,
-        ExcessShare = MaterialRow.Number(row, "excessShare"),
-        ExcessAtMost = MaterialRow.Number(row, "excessAtMost") ?? double.PositiveInfinity,
+        Above = RowJson.Number(row, "above") ?? -1,
+        Points = RowJson.Number(row, "points") ?? 0,
+        Share = RowJson.Number(row, "share") ?? 0,
+        AtMost = RowJson.Number(row, "atMost") ?? double.PositiveInfinity,
+        ExcessShare = RowJson.Number(row, "excessShare"),
+        ExcessAtMost = RowJson.Number(row, "excessAtMost") ?? double.PositiveInfinity,
         OnOxide = row.TryGetProperty("oxide", out var oxide) && oxide.GetBoolean(),
         Guarantee = Numbers(row, "guarantee"),
         Allowed = Numbers(row, "allowed"),
-        SourceId = MaterialRow.Text(row, "source")!,
-        Provenance = MaterialRow.How(row),
+        SourceId = RowJson.Text(row, "source")!,
+        Provenance = RowJson.How(row),
     };
 
     private static IReadOnlyList<double> Numbers(JsonElement row, string key) =>
         row.TryGetProperty(key, out var list) ? [.. list.EnumerateArray().Select(static x => x.GetDouble())] : [];
 
     private static SumLimit? Sums(JsonElement rule) => rule.TryGetProperty("sums", out var s)
-        ? new SumLimit(s.GetProperty("two").GetDouble(), s.GetProperty("three").GetDouble(), MaterialRow.Text(s, "source")!, MaterialRow.How(s))
+        ? new SumLimit(s.GetProperty("two").GetDouble(), s.GetProperty("three").GetDouble(), RowJson.Text(s, "source")!, RowJson.How(s))
         : null;
 
     private static IndexLimit? Index(JsonElement rule) => rule.TryGetProperty("overallIndex", out var i)
         ? new IndexLimit(
             i.GetProperty("percent").GetDouble(), i.GetProperty("N").GetDouble(), i.GetProperty("P2O5").GetDouble(), i.GetProperty("K2O").GetDouble(),
-            MaterialRow.Text(i, "source")!, MaterialRow.How(i), MaterialRow.Text(i, "note") ?? string.Empty)
+            RowJson.Text(i, "source")!, RowJson.How(i), RowJson.Text(i, "note") ?? string.Empty)
         : null;
 }
