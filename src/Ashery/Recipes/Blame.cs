@@ -9,7 +9,7 @@ internal static class Blame
     {
         var request = kitchen.Request with { Best = 1 };
         var wide = kitchen.For(request with { Limits = new MixLimits { Use = request.Limits.Use }, Batch = null, Measuring = new Measuring.Freely() });
-        var nearest = Best(wide);
+        var nearest = wide.Best();
         if (nearest is null)
         {
             return (NothingWanted(kitchen), null);
@@ -19,7 +19,7 @@ internal static class Blame
         Recipe? first = null;
         foreach (var (name, without) in LimitVariants.Without(request))
         {
-            if (Best(kitchen.For(without)) is { } recipe)
+            if (kitchen.For(without).Best() is { } recipe)
             {
                 dropped.Add(name);
                 first ??= recipe;
@@ -41,9 +41,6 @@ internal static class Blame
             ? $"No blend of these materials keeps every limit, and dropping one is not enough; among them {Say.List([.. conflict.Select(r => search.Rows[r].Name)])} cannot hold together."
             : "No blend of these materials keeps every limit, and dropping one of them is not enough.";
     }
-
-    private static Recipe? Best(Kitchen kitchen) =>
-        kitchen.Model.Offers.Count > 0 && BlendSearch.Find(kitchen.Model.Search) is { Blends: [var blend, ..] } ? kitchen.Freely(blend) : null;
 
     private static string NothingWanted(Kitchen kitchen)
     {

@@ -40,6 +40,10 @@ internal sealed class Kitchen(MixModel model, CompatibilityChart chart)
         return LikelySpread.Rank(this, new Found([.. free.Blends.Select(Freely)], free.Proved, Gap: 0), free.Blends);
     }
 
+    /// <summary>The best blend in any amounts; null when there is none.</summary>
+    public Recipe? Best() =>
+        Model.Offers.Count > 0 && BlendSearch.Find(Model.Search with { Best = 1 }) is { Blends: [var blend, ..] } ? Freely(blend) : null;
+
     /// <summary>A blend in any amounts: the largest batch of the window that the stock allows.</summary>
     public Recipe Freely(Blend blend)
     {

@@ -45,7 +45,8 @@ public static class Mixing
             notes.Add(new Problem("ratio", nearMiss.Why, Reach.WayOut(nearMiss), Severity.Note));
         }
 
-        var trade = found.Recipes.Count > 0 ? TradeSet.Of(kitchen) : new Trade([], Exact: true, Left: 0);
+        var trade = found.Recipes.Count > 0 ? TradeSet.Of(kitchen, found) : new Trade([], Exact: true, Left: 0);
+        var instead = found.Recipes.Count > 0 ? Alternatives.Of(kitchen, found.Recipes[0], notes) : new Dictionary<string, Recipe>();
         return new MixAnswer
         {
             Wish = request.Wish,
@@ -61,7 +62,7 @@ public static class Mixing
             Trade = trade.Recipes,
             TradeExact = trade.Exact,
             TradeLeft = trade.Left,
-            Instead = found.Recipes.Count > 0 ? Alternatives.Of(kitchen, found.Recipes[0]) : new Dictionary<string, Recipe>(),
+            Instead = instead,
             LeftOut = [.. model.LeftOut.Select(static l => new LeftOutMaterial(l.Offer.Material.Id, l.Reason))],
             Problems = notes,
         };

@@ -36,6 +36,21 @@ internal static class Reach
         return shortest is { } nutrient && Supply(best, kitchen.Request.Wish, nutrient) < Half ? (answer, null) : (null, answer);
     }
 
+    /// <summary>True when a blend brings of every wanted nutrient at least half of what the first blend brings of it.</summary>
+    public static bool IsUseful(Recipe recipe, Recipe first, Wish wish)
+    {
+        var wanted = Wanted.Of(wish);
+        for (var j = 0; j < wanted.Nutrients.Length; j++)
+        {
+            if (wanted.Supply(recipe.Grade, j) < Half * Math.Min(1, wanted.Supply(first.Grade, j)))
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
     /// <summary>What to do about a wish that is missed.</summary>
     public static string WayOut(OutOfReach reach) => reach.ToBuy is { } buy
         ? $"{buy.Name} would bring the error to {Say.Percent(buy.RemainingError)}."

@@ -11,22 +11,40 @@ internal static class TradeSet
     /// <summary>Differences below this are none: a tenth of a thousandth of a per cent.</summary>
     private const double Same = 1e-6;
 
+    /// <summary>Blends further off than this trade nothing that a grower would take, unless no other has as few materials.</summary>
+    private const double LargestError = 0.25;
+
     /// <summary>The unbeaten blends, whether every set of materials was looked at, and how many more there were.</summary>
-    public static Trade Of(Kitchen kitchen)
+    public static Trade Of(Kitchen kitchen, Found found)
     {
-        if (kitchen.Request.Measuring is Measuring.Freely)
+        var most = Math.Min(kitchen.Request.AtMost, kitchen.Model.Offers.Count);
+        return kitchen.Request.Measuring is Measuring.Freely ? Freely(kitchen, most) : InSteps(kitchen, most, found);
+    }
+
+    private static Trade Freely(Kitchen kitchen, int most)
+    {
+        var search = kitchen.Model.Search;
+        var trade = BlendSearch.TradeOffs(search, LargestError);
+        var recipes = new List<Recipe>(trade.Blends.Count + most);
+        for (var count = 1; count < most; count++)
         {
-            var free = BlendSearch.TradeOffs(kitchen.Model.Search);
-            return new Trade([.. free.Blends.Select(kitchen.Freely)], free.Exact, free.Left);
+            recipes.AddRange(BlendSearch.Find(search with { AtMost = count, Best = 1 }).Blends.Select(kitchen.Freely));
         }
 
-        // In whole steps: the best of each number of materials, of which the beaten ones are dropped.
+        recipes.AddRange(trade.Blends.Select(kitchen.Freely));
+        return new Trade(Unbeaten(recipes), trade.Exact, trade.Left);
+    }
+
+    // The best of each number of materials, of which the beaten ones are dropped.
+    private static Trade InSteps(Kitchen kitchen, int most, Found all)
+    {
         var recipes = new List<Recipe>();
         var exact = true;
-        for (var count = 1; count <= Math.Min(kitchen.Request.AtMost, kitchen.Model.Offers.Count); count++)
+        for (var count = 1; count <= most; count++)
         {
-            var found = WholeSteps.Find(kitchen, kitchen.Model.Search with { AtMost = count });
-            recipes.AddRange(found.Recipes);
+            // What was found with the full number is at hand.
+            var found = count == most ? all : WholeSteps.Find(kitchen, kitchen.Model.Search with { AtMost = count });
+            recipes.AddRange(found.Recipes.Where((r, i) => i == 0 || r.RatioError <= LargestError));
             exact &= found.Proved;
         }
 

@@ -49,6 +49,17 @@ public class WarningTests
     }
 
     [Fact]
+    public void Where_no_blend_avoids_a_warning_the_answer_says_what_would()
+    {
+        var answer = Mix(new MixRequest { Wish = Wish("17:5:24"), Offers = Six, Batch = Batch("15g"), Measuring = new Measuring.ByScale(new(1)) });
+        Assert.Equal(["chloride"], answer.Instead.Keys);
+        foreach (var field in (string[])["ammoniacal nitrogen", "calcium", "magnesium"])
+        {
+            Assert.Contains(answer.Problems, p => p.Field == field && p.WayOut.Contains("Add a", StringComparison.Ordinal));
+        }
+    }
+
+    [Fact]
     public void The_salt_index_says_that_it_understates_phosphates()
     {
         var best = Mix(new MixRequest { Wish = Wish("17:5:24"), Offers = Three }).Blends[0];
