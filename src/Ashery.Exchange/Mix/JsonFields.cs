@@ -48,17 +48,6 @@ internal static class JsonFields
         json.WriteEndObject();
     }
 
-    public static void Numbers(this Utf8JsonWriter json, string name, IReadOnlyList<double> numbers)
-    {
-        json.WriteStartArray(name);
-        for (var i = 0; i < numbers.Count; i++)
-        {
-            json.WriteNumberValue(numbers[i]);
-        }
-
-        json.WriteEndArray();
-    }
-
     public static void Strings(this Utf8JsonWriter json, string name, IReadOnlyList<string> words)
     {
         json.WriteStartArray(name);

@@ -87,6 +87,7 @@ internal static class MixJsonText
         json.Numbers("nutrients", certificate.Nutrients);
         json.WriteNumber("share", certificate.Share);
         json.Numbers("rows", certificate.Rows);
+        json.Number("bound", certificate.Bound);
         json.WriteEndObject();
     }
 

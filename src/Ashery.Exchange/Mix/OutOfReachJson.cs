@@ -32,8 +32,10 @@ public sealed record ToBuyJson(string Material, string Name, double RemainingErr
 /// </summary>
 /// <param name="Nutrients">Multiplier of each wanted nutrient's deviation, by label symbol.</param>
 /// <param name="Share">Multiplier of the row that shares sum to one.</param>
-/// <param name="Rows">Multipliers of the limits, in the order of the search's rows.</param>
-public sealed record CertificateJson(IReadOnlyDictionary<string, double> Nutrients, double Share, IReadOnlyList<double> Rows)
+/// <param name="Rows">Multipliers of the limits, by the limit's words.</param>
+/// <param name="Bound">The lower bound on the ratio error that they prove, a fraction; null when they prove none.</param>
+public sealed record CertificateJson(
+    IReadOnlyDictionary<string, double> Nutrients, double Share, IReadOnlyDictionary<string, double> Rows, double? Bound)
 {
     public static CertificateJson? From(MixAnswer answer)
     {
@@ -51,6 +53,12 @@ public sealed record CertificateJson(IReadOnlyDictionary<string, double> Nutrien
             }
         }
 
-        return new(duals, certificate.ShareDual, certificate.RowDuals);
+        var rows = new Dictionary<string, double>(StringComparer.Ordinal);
+        for (var r = 0; r < certificate.RowDuals.Count; r++)
+        {
+            rows[answer.CertificateRows[r]] = certificate.RowDuals[r];
+        }
+
+        return new(duals, certificate.ShareDual, rows, (double?)answer.CertificateBound);
     }
 }

@@ -18,6 +18,12 @@ public sealed record MixAnswer
 
     public Certificate? Certificate { get; init; }
 
+    /// <summary>The limits that the certificate's row multipliers belong to, in their order.</summary>
+    public IReadOnlyList<string> CertificateRows { get; init; } = [];
+
+    /// <summary>The lower bound on the ratio error that the certificate proves, worked out in decimal arithmetic; null without one.</summary>
+    public decimal? CertificateBound { get; init; }
+
     /// <summary>The strongest blend at exactly the wanted ratio; null when no blend has it.</summary>
     public Recipe? AtExactRatio { get; init; }
 

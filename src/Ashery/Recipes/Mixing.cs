@@ -47,6 +47,16 @@ public static class Mixing
 
         var trade = found.Recipes.Count > 0 ? TradeSet.Of(kitchen, found) : new Trade([], Exact: true, Left: 0);
         var instead = found.Recipes.Count > 0 ? Alternatives.Of(kitchen, found.Recipes[0], notes) : new Dictionary<string, Recipe>();
+        if (!found.Proved)
+        {
+            notes.Add(new Problem(
+                "proved",
+                $"The search stopped before it was through; the best error could be up to {Say.Percent(found.Gap)} lower.",
+                "Ask for a smaller batch, a coarser step or fewer materials to have it proved.",
+                Severity.Note));
+        }
+
+        var certificate = request.Measuring is Measuring.Freely ? free.Certificate : null;
         return new MixAnswer
         {
             Wish = request.Wish,
@@ -55,7 +65,9 @@ public static class Mixing
             Proved = found.Proved,
             WholeStepGap = found.Gap,
             FreeError = request.Measuring is not Measuring.Freely && free.Blends.Count > 0 ? free.Blends[0].RatioError : null,
-            Certificate = request.Measuring is Measuring.Freely ? free.Certificate : null,
+            Certificate = certificate,
+            CertificateRows = certificate is null ? [] : [.. model.Search.Rows.Select(static r => r.Name)],
+            CertificateBound = certificate is null ? null : CertificateCheck.LowerBound(model.Search, certificate),
             AtExactRatio = exact,
             OutOfReach = outOfReach,
             NearMiss = nearMiss,

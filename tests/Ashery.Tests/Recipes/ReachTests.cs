@@ -38,6 +38,19 @@ public class ReachTests
     }
 
     [Fact]
+    public void The_certificate_bounds_the_best_error_from_below_and_meets_it()
+    {
+        var answer = Mix(new MixRequest { Wish = Wish("3:2:4"), Offers = [Bag("ammonium-sulfate"), Bag("mkp"), Bag("tsp")], Shop = [] });
+        Assert.True(answer.Blends[0].RatioError > 0.01);
+        Assert.Equal(answer.Blends[0].RatioError, (double)answer.CertificateBound!.Value, 1e-6);
+
+        var limited = Mix(new MixRequest { Wish = Ratio, Offers = Six, Limits = Limits("urea<=10%; material potassium-sulfate<=10%; chloride<=5%"), Shop = [] });
+        Assert.Equal(limited.Certificate!.RowDuals.Count, limited.CertificateRows.Count);
+        Assert.True((double)limited.CertificateBound!.Value <= limited.Blends[0].RatioError + 1e-9);
+        Assert.Equal(limited.Blends[0].RatioError, (double)limited.CertificateBound.Value, 1e-6);
+    }
+
+    [Fact]
     public void A_limit_that_leaves_nothing_is_named()
     {
         var answer = Mix(new MixRequest { Wish = Ratio, Offers = Three, Limits = Limits("acidity<=-0.5; chloride<=5%"), Shop = [] });
