@@ -48,7 +48,10 @@ public sealed record MixJson
     /// <summary>Set when there are blends and none has quite the wanted ratio; else null.</summary>
     public required OutOfReachJson? NearMiss { get; init; }
 
-    /// <summary>Blends none of which is worse than another in error, cost, number of materials and strength all at once.</summary>
+    /// <summary>
+    /// Blends none of which is worse than another in error, cost, number of materials and strength all at once: those up to an error of
+    /// 0.25, and the best of each number of materials whatever its error.
+    /// </summary>
     public required IReadOnlyList<BlendJson> Trade { get; init; }
 
     /// <summary>True when every set of materials within the limits was looked at or ruled out for <c>trade</c>.</summary>
