@@ -69,6 +69,12 @@ public static class LabelPlacement
         {
             for (var i = 0; i < Sides.Length; i++)
             {
+                var cost = g + Dislike(i, wish.Outward);
+                if (cost >= lowest)
+                {
+                    continue;
+                }
+
                 var (x, y) = Sides[i];
                 var reach = wish.PointRadius + Gaps[g];
                 var left = wish.Point.X + (x * reach) + (x switch { > 0 => 0, < 0 => -width, _ => -width / 2 });
@@ -81,7 +87,7 @@ public static class LabelPlacement
 
                 (Spot From, Spot To)? leader = Gaps[g] < 10 ? null
                     : (wish.Point, new(Math.Clamp(wish.Point.X, box.Left, box.Right), Math.Clamp(wish.Point.Y, box.Top, box.Bottom)));
-                var cost = g + Dislike(i, wish.Outward) + (1.5 * rules.Count(r => Touches(r.From, r.To, box)))
+                cost += (1.5 * rules.Count(r => Touches(r.From, r.To, box)))
                     + (leader is { } l ? 3 * taken.Count(t => !t.Overlaps(Box.Around(wish.Point, 1)) && Touches(l.From, l.To, t)) : 0);
                 if (cost < lowest)
                 {

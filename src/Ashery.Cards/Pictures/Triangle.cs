@@ -100,7 +100,7 @@ public static class Triangle
 
         var named = wishes.Count;
         wishes.AddRange(clusters.OrderByDescending(c => c.Chosen).ThenByDescending(c => c.OnHull)
-            .Select(c => new LabelWish(c.At, c.Radius + 1, TextWidth.Fit(c.Label, LongestName, 12), 12, Outward: Outward(c.At))));
+            .Select(c => new LabelWish(c.At, c.Radius + 1, c.Label(LongestName, 12), 12, Outward: Outward(c.At))));
         Box[] corners = [new(Top.X - 12, 0, Top.X + 12, Top.Y - 20), new(0, Left.Y + 16, Left.X + 40, High), new(Right.X - 40, Right.Y + 16, Wide, High)];
         var placed = LabelPlacement.Place(wishes, corners, new Box(2, 2, Wide - 2, High - 2), [(Top, Left), (Left, Right), (Right, Top)]);
         for (var i = 0; i < placed.Count; i++)
@@ -188,9 +188,12 @@ internal sealed record Cluster(IReadOnlyList<TrianglePoint> Members)
 
     public double Radius => Chosen ? 5.5 : 4;
 
-    public string Label => Members.Count == 1
-        ? Safe.Plain(Members[0].Name)
-        : FormattableString.Invariant($"{TextWidth.Fit(Safe.Plain(Members[0].Name), 108, 12)} +{Members.Count - 1}");
+    /// <summary>The name, cut to fit; the first name and how many more where several share the place.</summary>
+    public string Label(double width, double size)
+    {
+        var more = Members.Count == 1 ? "" : FormattableString.Invariant($" +{Members.Count - 1}");
+        return TextWidth.Fit(Safe.Plain(Members[0].Name), width - TextWidth.Of(more, size), size) + more;
+    }
 
     public string Story => string.Join("; ", Members.Select(m => $"{m.Name}: {m.Contents}"));
 }

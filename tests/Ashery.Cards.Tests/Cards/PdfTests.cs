@@ -14,25 +14,7 @@ public class PdfTests
     /// <summary>Letters and figures a card may hold, by name; the files are left in the build folder for a person to look at.</summary>
     public static TheoryData<string> Cards => [.. All.Keys];
 
-    private static Dictionary<string, CardDocument> All { get; } = new(StringComparer.Ordinal)
-    {
-        ["recipe"] = RecipeCard.Describe(Samples.Terrace),
-        ["recipe-a6"] = RecipeCard.Describe(Samples.Terrace with { Paper = Paper.A6 }),
-        ["recipe-letter"] = RecipeCard.Describe(Samples.Terrace with { Paper = Paper.Letter }),
-        ["meals"] = RecipeCard.Describe(Samples.Meals),
-        ["twelve"] = RecipeCard.Describe(Samples.Twelve),
-        ["hostile"] = RecipeCard.Describe(Samples.Hostile),
-        ["label"] = BagLabel.Describe(Samples.Terrace),
-        ["label-small"] = BagLabel.Describe(Samples.Terrace with { Paper = Paper.SmallLabel }),
-        ["label-twelve"] = BagLabel.Describe(Samples.Twelve),
-        ["label-hostile"] = BagLabel.Describe(Samples.Hostile),
-        ["year"] = YearSheet.Describe(Samples.Year, Samples.Garden, Samples.Day),
-        ["demo-recipe"] = RecipeCard.Describe(Demo.Recipe),
-        ["demo-label"] = BagLabel.Describe(Demo.Recipe),
-        ["demo-year"] = YearSheet.Describe(Demo.Plan, Demo.Garden, Demo.Day),
-        ["demo-shopping"] = YearSheet.DescribeShopping(Demo.Plan, Demo.Garden, Demo.Day),
-        ["shopping"] = YearSheet.DescribeShopping(Samples.Year, Samples.Garden, Samples.Day),
-    };
+    private static Dictionary<string, CardDocument> All => SampleCards.All;
 
     [Theory]
     [MemberData(nameof(Cards))]
@@ -41,7 +23,7 @@ public class PdfTests
         using var pdf = Read(name);
         var whole = Squeeze(string.Concat(pdf.GetPages().SelectMany(p => Body(p, All[name].Paper)).Select(l => l.Value)));
         Assert.Equal(All[name].RunningHead, pdf.Information.Title);
-        foreach (var text in Texts(All[name]))
+        foreach (var text in SampleCards.Texts(All[name]))
         {
             // Lines of one text follow each other in the file, over pages too.
             Assert.True(whole.Contains(Squeeze(Printed(text)), StringComparison.Ordinal), $"{name} lacks: {text}");
@@ -144,23 +126,6 @@ public class PdfTests
     private static IEnumerable<Letter> Body(Page page, Paper paper) => page.Letters.Where(l =>
         (page.Number == 1 || l.StartBaseLine.Y < page.Height - paper.PointsMargin - (1.3 * paper.TextSize))
         && (paper.Height < 100 || l.StartBaseLine.Y > paper.PointsMargin + paper.TextSize));
-
-    private static IEnumerable<string> Texts(CardDocument card)
-    {
-        IEnumerable<string> Of(Fact f) => f.Note is { } note ? [f.Name, f.Value, note] : [f.Name, f.Value];
-        IEnumerable<string> In(CardBlock block) => block switch
-        {
-            Paragraph p => [p.Text],
-            Listing l => l.Items,
-            FactList f => f.Facts.SelectMany(Of),
-            TableBlock t => t.Columns.Select(c => c.Heading).Concat(t.Rows.SelectMany(r => r)).Concat(t.Total).Append(t.Note ?? ""),
-            PictureBlock p => p.Picture.Marks.OfType<Words>().Select(w => w.Text),
-            _ => throw new NotSupportedException(block.GetType().Name),
-        };
-        IEnumerable<string> texts = [card.Kind, card.Title, card.First ?? ""];
-        return texts.Concat(card.Particulars.Concat(card.Lead is { } lead ? [lead] : []).SelectMany(Of))
-            .Concat(card.Sections.Select(s => s.Heading)).Concat(card.Sections.SelectMany(s => s.Blocks).SelectMany(In)).Concat(card.Foot);
-    }
 
     private static string Printed(string text) => Typeface.Printable(text, Face.Text);
 
