@@ -137,7 +137,7 @@ internal sealed class FeedReplacer(PlanContext context)
         var ratio = feed.Label[Nutrient.N] / other.Label[Nutrient.N];
         var first = told.GetValueOrDefault((feed.Id, other.Id), day);
         var words = FormattableString.Invariant(
-            $"{NameOf(material)} is not enough from {first:yyyy-MM-dd} on: {other.Name} takes the place of {feed.Name}, {ratio:0.##} g for each gram, the same nitrogen. Buy {NameOf(material)} before then to stay with {feed.Name}.");
+            $"The shelf has too little {NameOf(material)} from {first:yyyy-MM-dd} on: {other.Name} takes the place of {feed.Name}, {ratio:0.##} g for each gram, the same nitrogen. Buy {NameOf(material)} before then to stay with {feed.Name}.");
         if (told.TryAdd((feed.Id, other.Id), day))
         {
             Made.Add(new(day, material, feed.Id, other.Id, words));

@@ -34,16 +34,12 @@ internal static class PlanProblems
             yield return new("feed " + leaf.Id, $"{leaf.Name} holds no magnesium, which the monthly leaf feed is for.", "Keep a feed of Epsom salt for leaves.", Severity.Note);
         }
 
-        foreach (var replacement in run.Replacements)
-        {
-            yield return new(FormattableString.Invariant($"{replacement.On:yyyy-MM-dd}"), replacement.Words, "Buy before that day, or leave the plan as it is.", Severity.Note);
-        }
-
+        // What was replaced is told with the replacements; here only what was not.
         foreach (var (material, day) in run.Stock.RunsOut.OrderBy(static r => r.Value).ThenBy(static r => r.Key, StringComparer.Ordinal))
         {
             if (!run.Replacements.Exists(r => r.MaterialId == material))
             {
-                yield return new(FormattableString.Invariant($"{day:yyyy-MM-dd}"), $"{NameOf(context, material)} is not enough from then on, and nothing on the shelf can take its place.", "It is on the shopping list: buy it before that day.", Severity.Note);
+                yield return new(FormattableString.Invariant($"{day:yyyy-MM-dd}"), $"The shelf has too little {NameOf(context, material)} from then on, and nothing there can take its place.", "It is on the shopping list: buy it before that day.", Severity.Note);
             }
         }
 

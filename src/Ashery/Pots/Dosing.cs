@@ -57,7 +57,8 @@ public static class Dosing
         }
 
         var full = wanted;
-        var top = request.Basis == DoseBasis.PublishedRate && n > 0 ? rate.Published.Range.High * litres / feeds / n : double.PositiveInfinity;
+        var fullTop = request.Basis == DoseBasis.PublishedRate && n > 0 ? rate.Published.Range.High * litres / feeds / n : double.PositiveInfinity;
+        var top = fullTop;
         foreach (var factor in request.Factors.Where(static f => f.Value < 1))
         {
             wanted *= factor.Value;
@@ -66,11 +67,12 @@ public static class Dosing
         }
 
         // Rounding to what can be weighed must not carry a season past the top of the published range.
-        var most = Math.Min(top, DoseLimits.Smallest(request, reasons, wanted));
+        var cap = DoseLimits.Smallest(request, reasons, wanted);
+        var most = Math.Min(top, cap);
         var measured = Measuring.Take(request, Math.Min(wanted, most), most, "steps");
 
         // A season of such feeds: as many full doses as share it, whatever today's weather takes off this one.
-        var season = Math.Min(full, most) * n / litres * feeds;
+        var season = Math.Min(full, Math.Min(fullTop, cap)) * n / litres * feeds;
         return Finish(request, measured, wanted, season, [.. reasons, .. measured.Reasons], [.. notes, .. measured.Notes]);
     }
 
