@@ -10,7 +10,7 @@ public sealed record TriangleView
     /// <summary>The wanted ratio; null when none is set yet.</summary>
     public Ternary? Target { get; init; }
 
-    /// <summary>What to call the target: <c>17:5:24</c>, or the crop.</summary>
+    /// <summary>What to call the target: <c>3:1:2</c>, or the crop.</summary>
     public string TargetName { get; init; } = "";
 
     /// <summary>The materials within reach, those of the chosen blend marked.</summary>

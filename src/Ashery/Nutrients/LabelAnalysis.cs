@@ -15,7 +15,7 @@ public sealed class LabelAnalysis : Analysis
     {
     }
 
-    /// <summary>N-P2O5-K2O from percent, as <c>17-5-24</c> is spoken.</summary>
+    /// <summary>N-P2O5-K2O from percent, as <c>10-5-10</c> is spoken.</summary>
     public static LabelAnalysis Grade(double n, double p2O5, double k2O)
     {
         var f = new double[Count];

@@ -3,7 +3,7 @@ using Ashery.Problems;
 namespace Ashery.Quantities;
 
 /// <summary>
-/// Reads an amount as a grower types it: <c>75g</c>, <c>0.1 kg</c>, <c>5mL</c>, <c>1/4 tsp</c>, <c>10g..15g</c>, <c>12 %</c>.
+/// Reads an amount as a grower types it: <c>120g</c>, <c>0.1 kg</c>, <c>5mL</c>, <c>1/4 tsp</c>, <c>50g..80g</c>, <c>12 %</c>.
 /// A bare number is refused: asking for the unit costs less than guessing it.
 /// </summary>
 public static class QuantityReader
@@ -14,7 +14,7 @@ public static class QuantityReader
     private static readonly Kind Volumes = new(Units.Litres, Units.VolumeNames, Most: 1e6, MostText: "1000 m³");
 
     /// <summary>A mass above zero, at most a tonne: no pot garden mixes more at once.</summary>
-    public static Result<Mass> Mass(string text, string field, string example = "75g")
+    public static Result<Mass> Mass(string text, string field, string example = "120g")
     {
         var read = WithUnit(text, field, example, Masses);
         return read.Ok ? Result.Of(new Mass(read.Value)) : Result.Fail<Mass>(read.Problems);
@@ -27,8 +27,8 @@ public static class QuantityReader
         return read.Ok ? Result.Of(new Volume(read.Value)) : Result.Fail<Volume>(read.Problems);
     }
 
-    /// <summary>A mass, or a window of masses as <c>10g..15g</c> or <c>10..15g</c>; both ends are the same for a single mass.</summary>
-    public static Result<(Mass From, Mass To)> MassWindow(string text, string field, string example = "10g..15g")
+    /// <summary>A mass, or a window of masses as <c>50g..80g</c> or <c>10..15g</c>; both ends are the same for a single mass.</summary>
+    public static Result<(Mass From, Mass To)> MassWindow(string text, string field, string example = "50g..80g")
     {
         var dots = text.IndexOf("..", StringComparison.Ordinal);
         if (dots < 0)

@@ -21,7 +21,7 @@ internal static class BatchDefaults
         {
             case Measuring.ByScale scale when request.Batch is null:
                 var grams = scale.Step.Grams * Steps;
-                notes.Add(new Problem("batch", $"No batch was asked for; {Say.Grams(grams)} is shown.", "Give one, as in --batch 75g.", Severity.Note));
+                notes.Add(new Problem("batch", $"No batch was asked for; {Say.Grams(grams)} is shown.", "Give one, as in --batch 120g.", Severity.Note));
                 return request with { Batch = new BatchWindow(new Mass(grams), new Mass(grams)) };
 
             case Measuring.ByScoop scoop when request.Batch is null:

@@ -3,7 +3,7 @@ using Ashery.Quantities;
 
 namespace Ashery.Recipes;
 
-/// <summary>Reads a batch (<c>75g</c>, <c>10g..15g</c>, <c>0.5kg</c>) and the step of a scale (<c>1g</c>).</summary>
+/// <summary>Reads a batch (<c>120g</c>, <c>50g..80g</c>, <c>0.5kg</c>) and the step of a scale (<c>1g</c>).</summary>
 public static class BatchReader
 {
     /// <summary>An exact batch, or a window between two masses.</summary>

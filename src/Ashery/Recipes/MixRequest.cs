@@ -38,11 +38,11 @@ public sealed record MixRequest
 
 /// <summary>What is wanted of the nutrients.</summary>
 /// <param name="Shares">
-/// Label basis. For a ratio any scale (17 : 5 : 24); for a grade mass fractions. Secondary and trace nutrients may be
+/// Label basis. For a ratio any scale (3 : 1 : 2); for a grade mass fractions. Secondary and trace nutrients may be
 /// among them. A nutrient with zero is wanted absent only when <paramref name="IsGrade"/> is false and it is N, P or K.
 /// </param>
 /// <param name="IsGrade">True when each figure is a content to reach at least.</param>
-/// <param name="Name">What to call it: <c>17:5:24</c>, or the crop.</param>
+/// <param name="Name">What to call it: <c>3:1:2</c>, or the crop.</param>
 public sealed record Wish(IReadOnlyDictionary<Nutrient, double> Shares, bool IsGrade, string Name);
 
 /// <summary>From and to, in grams; equal for an exact batch.</summary>

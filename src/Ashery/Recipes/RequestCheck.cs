@@ -97,11 +97,11 @@ internal static class RequestCheck
         if (!IsMass(window.From.Grams) || !IsMass(window.To.Grams))
         {
             problems.Add(new Problem(
-                "batch", $"A batch is from {Say.Number(SmallestMass)} g to {Say.Number(LargestBatch / 1e6)} t.", "Write one, as in 75g or 10g..15g."));
+                "batch", $"A batch is from {Say.Number(SmallestMass)} g to {Say.Number(LargestBatch / 1e6)} t.", "Write one, as in 120g or 50g..80g."));
         }
         else if (window.From.Grams > window.To.Grams)
         {
-            problems.Add(new Problem("batch", "The window ends before it starts.", "Write the smaller mass first, as in 10g..15g."));
+            problems.Add(new Problem("batch", "The window ends before it starts.", "Write the smaller mass first, as in 50g..80g."));
         }
     }
 

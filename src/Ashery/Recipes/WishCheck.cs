@@ -29,7 +29,7 @@ internal static class WishCheck
         var wish = new Wish(figures, IsGrade: false, Name(figures, ':', 1));
         return Span(Wanted.Of(wish).Parts) > WidestSpan
             ? Result.Fail<Wish>(
-                field, "The largest part is more than ten million times the smallest.", "Bring the parts to one unit, as in 17:5:24 Fe 0.1.")
+                field, "The largest part is more than ten million times the smallest.", "Bring the parts to one unit, as in 3:1:2 Fe 0.1.")
             : Result.Of(wish, notes);
     }
 
@@ -47,7 +47,7 @@ internal static class WishCheck
         var sum = Wanted.Of(wish).Sum;
         return sum > 1 + 1e-12
             ? Result.Fail<Wish>(
-                field, $"The parts add up to {Say.Percent(sum)}, more than the blend itself.", "Bring them to 100 % or less, as in 12-4-20.")
+                field, $"The parts add up to {Say.Percent(sum)}, more than the blend itself.", "Bring them to 100 % or less, as in 10-5-10.")
             : Result.Of(wish, notes);
     }
 
@@ -63,7 +63,7 @@ internal static class WishCheck
 
             if (!double.IsFinite(figure) || figure < 0)
             {
-                return new Problem($"{field}, {LabelBasis.Symbol(nutrient)}", "The figure is not a number from zero up.", "Write one, as in 17:5:24.");
+                return new Problem($"{field}, {LabelBasis.Symbol(nutrient)}", "The figure is not a number from zero up.", "Write one, as in 3:1:2.");
             }
 
             any |= figure > 0;
@@ -71,7 +71,7 @@ internal static class WishCheck
 
         return any
             ? null
-            : new Problem(field, "Every part is zero, so nothing is wanted.", "Give at least one nutrient a figure above zero, as in 17:5:24.");
+            : new Problem(field, "Every part is zero, so nothing is wanted.", "Give at least one nutrient a figure above zero, as in 3:1:2.");
     }
 
     private static double Span(double[] parts)

@@ -5,8 +5,8 @@ using Ashery.Problems;
 namespace Ashery.Recipes;
 
 /// <summary>
-/// Reads what is wanted: <c>17:5:24</c> (N : P2O5 : K2O), <c>17:5:24 Ca 4 Mg 2</c>, <c>N=17,P2O5=5,K2O=24,Mg=2</c>, or a
-/// grade to reach at least, <c>12-4-20</c>, <c>12-4-20 + 2 MgO</c>.
+/// Reads what is wanted: <c>3:1:2</c> (N : P2O5 : K2O), <c>3:1:2 Ca 1 Mg 0.5</c>, <c>N=3,P2O5=1,K2O=2,Mg=0.5</c>, or a
+/// grade to reach at least, <c>10-5-10</c>, <c>10-5-10 + 2 MgO</c>.
 /// </summary>
 public static class WishReader
 {
@@ -16,8 +16,8 @@ public static class WishReader
     /// <summary>Largest part of a ratio.</summary>
     internal const double LargestPart = 1_000_000;
 
-    private const string RatioExample = "17:5:24";
-    private const string GradeExample = "12-4-20";
+    private const string RatioExample = "3:1:2";
+    private const string GradeExample = "10-5-10";
 
     /// <summary>A ratio when written with colons or names only, a grade when written with hyphens.</summary>
     public static Result<Wish> Parse(string? text) =>
@@ -27,7 +27,7 @@ public static class WishReader
             { Value: { } words } => words.Length > 0 && IsGradeWord(words[0]) ? Grade(words, "wish") : Ratio(words, "wish"),
         };
 
-    /// <summary>Always a ratio: <c>17-5-24</c> is then 17 : 5 : 24.</summary>
+    /// <summary>Always a ratio: <c>3-1-2</c> is then 3 : 1 : 2.</summary>
     public static Result<Wish> ParseRatio(string? text) =>
         Prepare(text, "ratio", RatioExample) switch
         {
@@ -102,7 +102,7 @@ public static class WishReader
             if (tidy[i] == ',' && char.IsAsciiDigit(tidy[i - 1]) && char.IsAsciiDigit(tidy[i + 1]))
             {
                 return Result.Fail<string[]>(
-                    field, $"{Say.Quoted(text)} has a comma inside a number.", "Write decimals with a point, as in 17.5:5:24.");
+                    field, $"{Say.Quoted(text)} has a comma inside a number.", "Write decimals with a point, as in 3.5:1:2.");
             }
         }
 

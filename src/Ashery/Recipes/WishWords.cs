@@ -35,7 +35,7 @@ internal static class WishWords
         return Result.Of(figures, notes);
     }
 
-    // 17:5:24 or 12-4-20: N, P2O5, K2O in that order.
+    // 3:1:2 or 10-5-10: N, P2O5, K2O in that order.
     private static Problem? Triple(string word, string field, double most, string example, Dictionary<Nutrient, double> figures)
     {
         var parts = word.Split(word.Contains(':', StringComparison.Ordinal) ? ':' : '-');
@@ -71,7 +71,7 @@ internal static class WishWords
         if (name.Length == 0)
         {
             return new Problem(
-                field, $"{Say.Quoted(number)} has no nutrient's name.", $"Write three parts like {example}, or names like N=17 P2O5=5 K2O=24.");
+                field, $"{Say.Quoted(number)} has no nutrient's name.", $"Write three parts like {example}, or names like N=3 P2O5=1 K2O=2.");
         }
 
         if (NutrientWord.Find(name) is not { } word)
