@@ -21,13 +21,13 @@ internal static class Blame
         {
             if (kitchen.For(without).Best() is { } recipe)
             {
-                dropped.Add(name);
+                dropped.Add($"\"{name}\"");
                 first ??= recipe;
             }
         }
 
         return dropped.Count > 0
-            ? ($"No blend of these materials keeps every limit; without {Say.List(dropped)} {(dropped.Count > 1 ? "(any one of them) " : string.Empty)}there is one.", first)
+            ? ($"No blend of these materials keeps every limit; with {Say.Any(dropped)} dropped there is one.", first)
             : (Together(kitchen), nearest);
     }
 

@@ -97,7 +97,8 @@ internal static class Reach
                 : $"{request.Wish.Name} wants {symbol}, and none of these materials holds any.";
         }
 
-        return $"No blend of these materials has exactly {request.Wish.Name} within the limits: the nearest brings {Say.Percent(Supply(best, request.Wish, nutrient))} of the {symbol} wanted.";
+        var within = LimitWriter.Clauses(request.Limits).Count > 0 ? " within the limits" : string.Empty;
+        return $"No blend of these materials has exactly {request.Wish.Name}{within}: the nearest brings {Say.Percent(Supply(best, request.Wish, nutrient))} of the {symbol} wanted.";
     }
 
     private static OutOfReach Grade(Kitchen kitchen, Recipe? exact)

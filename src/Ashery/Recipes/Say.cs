@@ -30,11 +30,16 @@ internal static class Say
     public static string Grams(double grams) => $"{grams.ToString("0.###", CultureInfo.InvariantCulture)} g";
 
     /// <summary><c>a, b and c</c>.</summary>
-    public static string List(IReadOnlyList<string> words) => words.Count switch
+    public static string List(IReadOnlyList<string> words) => Joined(words, "and");
+
+    /// <summary><c>a, b or c</c>.</summary>
+    public static string Any(IReadOnlyList<string> words) => Joined(words, "or");
+
+    private static string Joined(IReadOnlyList<string> words, string last) => words.Count switch
     {
         0 => string.Empty,
         1 => words[0],
-        _ => $"{string.Join(", ", words.Take(words.Count - 1))} and {words[^1]}",
+        _ => $"{string.Join(", ", words.Take(words.Count - 1))} {last} {words[^1]}",
     };
 
     // Controls, escape codes and the signs that turn the reading direction round are not shown.

@@ -7,6 +7,12 @@ namespace Ashery.Recipes;
 /// <summary>Which one material to buy when the shelf does not reach the wish.</summary>
 internal static class Shopping
 {
+    /// <summary>A purchase must at least halve the error, or bring it below this where there is no blend at all.</summary>
+    private const double WorthBuying = 0.5;
+
+    /// <summary>Strength must grow by this part to be worth a purchase where the grade stays out of reach (our own choice).</summary>
+    private const double WorthStronger = 1.05;
+
     /// <summary>Remaining errors closer than this are the same.</summary>
     private const double Same = 1e-6;
 
@@ -26,13 +32,17 @@ internal static class Shopping
             }
         }
 
-        if (best is null || (!best.Reaches && best.Error > error - Same && !(best.Strength > strongest)))
+        if (best is null || !IsWorthIt(best, error, strongest))
         {
             return null;
         }
 
         return new MaterialToBuy(best.Material.Id, best.Material.Name, best.Error, best.Strength ?? StrengthWith(kitchen, best.Material));
     }
+
+    private static bool IsWorthIt(Candidate best, double error, double? strongest) => strongest is null
+        ? best.Error <= WorthBuying * Math.Min(1, error)
+        : best.Reaches || best.Strength > strongest * WorthStronger;
 
     private static double? StrengthWith(Kitchen kitchen, Material material)
     {
