@@ -58,6 +58,8 @@ internal sealed class BlendModel
         largestTarget = Target.Max();
         Conflicts = FindConflicts(request);
         Levels = FindLevels();
+        ProgrammeRows = Nutrients + 1 + RowCount;
+        Stacked = Stack();
     }
 
     private readonly double largestTarget;
@@ -110,6 +112,12 @@ internal sealed class BlendModel
     /// unknown one), cost, mass, names. Those that cannot tell two columns apart are left out.
     /// </summary>
     public double[][] Levels { get; }
+
+    /// <summary>Rows of the linear programme: deviations, the sum, side rows.</summary>
+    public int ProgrammeRows { get; }
+
+    /// <summary>The programme's columns one after the other: u_ij - b_i, b_i, g_i.</summary>
+    public double[] Stacked { get; }
 
     /// <summary>Place of the unpriced share among the levels; -1 when prices are all known or all unknown.</summary>
     public int UnpricedLevel { get; private set; } = -1;
@@ -279,6 +287,27 @@ internal sealed class BlendModel
 
         levels.Add(rank);
         return [.. levels];
+    }
+
+    private double[] Stack()
+    {
+        var stacked = new double[Columns * ProgrammeRows];
+        for (var i = 0; i < Columns; i++)
+        {
+            var column = stacked.AsSpan(i * ProgrammeRows, ProgrammeRows);
+            for (var j = 0; j < Nutrients; j++)
+            {
+                column[j] = U[(i * Nutrients) + j] - Brings[i];
+            }
+
+            column[Nutrients] = Brings[i];
+            for (var r = 0; r < RowCount; r++)
+            {
+                column[Nutrients + 1 + r] = Rows[(r * Columns) + i];
+            }
+        }
+
+        return stacked;
     }
 
     private static bool Differ(double[] level) => Array.Exists(level, v => v != level[0]);

@@ -3,62 +3,73 @@ using System.Runtime.Intrinsics;
 
 namespace Ashery.Blending;
 
-/// <content>Bases: keeping, restoring, reading.</content>
+/// <content>Bases: starting, keeping, restoring, reading.</content>
 internal sealed unsafe partial class BlendProgramme
 {
-    /// <summary>Inverts the basis anew and prices every column; false when the basis is singular.</summary>
+    /// <summary>
+    /// A dual feasible start: deviations basic below zero, side rows slack, and in the sum row the one column that is
+    /// cheapest against those signs; false when no open column counts in the sum.
+    /// </summary>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    public bool Refactor()
+    public bool Start()
     {
+        var first = CheapestAlone();
+        if (first < 0)
+        {
+            return false;
+        }
+
+        // The inverse of that basis is known without elimination: -1 for deviations, 1 for slacks, and the column's own
+        // entries in the column of the sum row.
+        new Span<double>(inverse, stride * RowCount).Clear();
+        for (var r = 0; r < RowCount; r++)
+        {
+            basic[r] = width + r;
+            rowBasic[r] = r != d;
+            sign[r] = -1;
+            var entry = a[(r * width) + first];
+            inverse[(r * stride) + r] = r < d ? -1 : 1;
+            inverse[(d * stride) + r] = r < d ? entry : r > d ? -entry : 1;
+        }
+
+        basic[d] = first;
+        PriceAll();
+        return true;
+    }
+
+    /// <summary>Takes up a saved basis over the open columns; false when it is singular.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    public bool Restore(ReadOnlySpan<short> from)
+    {
+        for (var r = 0; r < RowCount; r++)
+        {
+            rowBasic[r] = false;
+        }
+
+        for (var r = 0; r < RowCount; r++)
+        {
+            basic[r] = from[r] < 0 ? -from[r] - 1 : from[r];
+            sign[r] = from[r] < 0 ? -1 : 1;
+            if (basic[r] >= width)
+            {
+                rowBasic[basic[r] - width] = true;
+            }
+        }
+
         if (!Invert())
         {
             return false;
         }
 
-        Price(0, pi, reduced, error: true);
-        Price(0, pi2, reduced2, error: false);
-        for (var c = 0; c < width; c++)
-        {
-            closed[c] = excluded[c] ? double.PositiveInfinity : 0;
-        }
-
-        for (var r = 0; r < RowCount; r++)
-        {
-            if (IsColumn(basic[r]))
-            {
-                closed[basic[r]] = double.PositiveInfinity;
-                reduced[basic[r]] = 0;
-                reduced2[basic[r]] = 0;
-            }
-        }
-
+        PriceAll();
         return true;
     }
 
-    /// <summary>Opens every column, or all but those in the set.</summary>
-    public void Exclude(ReadOnlySpan<ulong> set)
-    {
-        for (var c = 0; c < Columns; c++)
-        {
-            excluded[c] = !set.IsEmpty && (set[c >> 6] >> (c & 63) & 1) != 0;
-        }
-    }
-
-    /// <summary>Shuts one column; a solve after it drives the column out.</summary>
-    public void Exclude(int column)
-    {
-        excluded[column] = true;
-        closed[column] = double.PositiveInfinity;
-    }
-
     /// <summary>Keeps the whole state, so that several solves can start from it.</summary>
-    public void Keep() => new ReadOnlySpan<double>(reduced, stateSize).CopyTo(new Span<double>(snapshot, stateSize));
+    public void Keep() => Buffer.MemoryCopy(reduced, snapshot, stateSize * sizeof(double), stateSize * sizeof(double));
 
     /// <summary>Back to the state kept last; which columns are shut stays as it is.</summary>
-    public void GoBack() => new ReadOnlySpan<double>(snapshot, stateSize).CopyTo(new Span<double>(reduced, stateSize));
-
-    /// <summary>Opens a column shut after <see cref="Keep"/>.</summary>
-    public void Open(int column) => excluded[column] = false;
+    public void GoBack() => Buffer.MemoryCopy(snapshot, reduced, stateSize * sizeof(double), stateSize * sizeof(double));
 
     /// <summary>The basis as RowCount numbers, negative for a deviation below zero.</summary>
     public void Save(Span<short> into)
@@ -69,27 +80,13 @@ internal sealed unsafe partial class BlendProgramme
         }
     }
 
-    public void Restore(ReadOnlySpan<short> from)
-    {
-        new Span<bool>(rowBasic, RowCount).Clear();
-        for (var r = 0; r < RowCount; r++)
-        {
-            basic[r] = from[r] < 0 ? -from[r] - 1 : from[r];
-            sign[r] = from[r] < 0 ? -1 : 1;
-            if (!IsColumn(basic[r]))
-            {
-                rowBasic[basic[r] - width] = true;
-            }
-        }
-    }
-
     /// <summary>The columns with a positive amount, ascending, and their amounts; returns how many.</summary>
     public int Positive(Span<int> columns, Span<double> amounts)
     {
         var count = 0;
         for (var r = 0; r < RowCount; r++)
         {
-            var v = inverse[(r * stride) + d];
+            var v = inverse[(d * stride) + r];
             if (IsColumn(basic[r]) && v > FoundBlend.Positive)
             {
                 var at = count++;
@@ -108,25 +105,15 @@ internal sealed unsafe partial class BlendProgramme
     }
 
     /// <summary>Reduced costs of this programme's columns under another programme's multipliers.</summary>
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public void Price(BlendProgramme by, Span<double> into)
     {
         fixed (double* to = into)
         {
-            for (var c = 0; c < width; c += 4)
-            {
-                var sum = Vector256<double>.Zero;
-                for (var r = 0; r < RowCount; r++)
-                {
-                    sum = Vector256.MultiplyAddEstimate(Vector256.Load(a + (r * width) + c), Vector256.Create(-by.pi[r]), sum);
-                }
-
-                sum.Store(to + c);
-            }
+            Price(by.pi, null, to);
         }
     }
 
-    /// <summary>Multipliers of the rows at the optimum, for a certificate.</summary>
+    /// <summary>Multiplier of a row at the optimum.</summary>
     public double Multiplier(int row) => pi[row];
 
     /// <summary>Value of a later objective at the present basis.</summary>
@@ -137,160 +124,167 @@ internal sealed unsafe partial class BlendProgramme
         {
             if (IsColumn(basic[r]))
             {
-                sum += cost[(level * width) + basic[r]] * inverse[(r * stride) + d];
+                sum += cost[(level * width) + basic[r]] * inverse[(d * stride) + r];
             }
         }
 
         return sum;
     }
 
-    private void Price(int level, double* price, double* into, bool error)
+    private int CheapestAlone()
     {
-        for (var k = 0; k < stride; k++)
+        var first = -1;
+        var best = double.PositiveInfinity;
+        for (var c = 0; c < Columns; c++)
         {
-            price[k] = 0;
+            if (shut[c] > 0 || a[(d * width) + c] == 0)
+            {
+                continue;
+            }
+
+            double value = 0;
+            for (var j = 0; j < d; j++)
+            {
+                value -= a[(j * width) + c];
+            }
+
+            value *= weightBelow;
+            if (first < 0 || value < best - Tied || (value <= best + Tied && LowerLevels(c, first)))
+            {
+                best = value;
+                first = c;
+            }
+        }
+
+        return first;
+    }
+
+    /// <summary>True when column c costs less than column e by the later objectives, each alone in the sum row.</summary>
+    private bool LowerLevels(int c, int e)
+    {
+        for (var l = 0; l < levels; l++)
+        {
+            var difference = cost[(l * width) + c] - cost[(l * width) + e];
+            if (Math.Abs(difference) > Tied)
+            {
+                return difference < 0;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>Multipliers and reduced costs of both kept objectives from the inverse.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    private void PriceAll()
+    {
+        for (var k = 0; k < RowCount; k++)
+        {
+            var column = inverse + (k * stride);
+            double first = 0;
+            double second = 0;
+            for (var r = 0; r < RowCount; r++)
+            {
+                var id = basic[r];
+                if (id < width)
+                {
+                    second += cost[id] * column[r];
+                }
+                else if (id < width + d)
+                {
+                    first += (sign[r] > 0 ? weightAbove : -weightBelow) * column[r];
+                }
+            }
+
+            pi[k] = first;
+            pi2[k] = second;
+        }
+
+        Price(pi, null, reduced);
+        Price(pi2, cost, reduced2);
+        for (var c = 0; c < width; c += 8)
+        {
+            Vector512.Load(shut + c).Store(closed + c);
         }
 
         for (var r = 0; r < RowCount; r++)
         {
-            var c = IsColumn(basic[r])
-                ? (error ? 0 : cost[(level * width) + basic[r]])
-                : (error && IsDeviation(basic[r]) ? (sign[r] > 0 ? weightAbove : -weightBelow) : 0);
-            if (c != 0)
+            if (basic[r] < width)
             {
-                for (var k = 0; k < RowCount; k++)
-                {
-                    price[k] += c * inverse[(r * stride) + k];
-                }
+                closed[basic[r]] = double.PositiveInfinity;
+                reduced[basic[r]] = 0;
+                reduced2[basic[r]] = 0;
             }
         }
+    }
 
-        for (var c = 0; c < width; c += 4)
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    private void Price(double* price, double* own, double* into)
+    {
+        for (var c = 0; c < width; c += 8)
         {
-            var sum = error ? Vector256<double>.Zero : Vector256.Load(cost + (level * width) + c);
+            var sum = own is null ? Vector512<double>.Zero : Vector512.Load(own + c);
             for (var r = 0; r < RowCount; r++)
             {
-                sum = Vector256.MultiplyAddEstimate(Vector256.Load(a + (r * width) + c), Vector256.Create(-price[r]), sum);
+                sum = Vector512.MultiplyAddEstimate(Vector512.Load(a + (r * width) + c), Vector512.Create(-price[r]), sum);
             }
 
             sum.Store(into + c);
         }
     }
 
-    /// <summary>Gauss-Jordan with row pivoting; deviations and slacks are unit columns and cost nothing to eliminate.</summary>
+    /// <summary>
+    /// Inverts the basis: deviations and slacks are unit columns and cost nothing; the columns follow one by one with
+    /// the largest pivot.
+    /// </summary>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private bool Invert()
     {
-        var n = RowCount;
-        for (var r = 0; r < n; r++)
+        new Span<double>(inverse, stride * RowCount).Clear();
+        var taken = stackalloc bool[RowCount];
+        var ids = stackalloc int[RowCount];
+        var signs = stackalloc double[RowCount];
+        for (var r = 0; r < RowCount; r++)
         {
-            for (var k = 0; k < stride; k++)
-            {
-                inverse[(r * stride) + k] = r == k ? 1 : 0;
-            }
+            inverse[(r * stride) + r] = rowBasic[r] && r < d ? -1 : 1;
+            taken[r] = rowBasic[r];
+            ids[r] = width + r;
         }
 
-        // Unit columns first: each goes to its own row, with its sign.
-        var done = stackalloc bool[n];
-        var place = stackalloc int[n];
-        var pending = stackalloc int[n];
-        var waiting = 0;
-        for (var r = 0; r < n; r++)
+        for (var b = 0; b < RowCount; b++)
         {
-            done[r] = false;
-        }
-
-        for (var b = 0; b < n; b++)
-        {
-            var id = basic[b];
-            if (IsColumn(id))
+            if (basic[b] >= width)
             {
-                pending[waiting++] = b;
+                signs[basic[b] - width] = sign[b];
                 continue;
             }
 
-            var own = id - width;
-            done[own] = true;
-            place[b] = own;
-            if (IsDeviation(id))
+            FillEntering(basic[b]);
+            var pivot = -1;
+            for (var r = 0; r < RowCount; r++)
             {
-                inverse[(own * stride) + own] = -1;
-            }
-        }
-
-        var column = scratch + stride;
-        for (var w = 0; w < waiting; w++)
-        {
-            var b = pending[w];
-            var best = -1;
-            for (var r = 0; r < n; r++)
-            {
-                double sum = 0;
-                for (var k = 0; k < n; k++)
+                if (!taken[r] && (pivot < 0 || Math.Abs(entering[r]) > Math.Abs(entering[pivot])))
                 {
-                    sum += inverse[(r * stride) + k] * a[(k * width) + basic[b]];
-                }
-
-                column[r] = sum;
-                if (!done[r] && (best < 0 || Math.Abs(sum) > Math.Abs(column[best])))
-                {
-                    best = r;
+                    pivot = r;
                 }
             }
 
-            if (best < 0 || Math.Abs(column[best]) < 1e-13)
+            if (pivot < 0 || Math.Abs(entering[pivot]) < 1e-13)
             {
                 return false;
             }
 
-            done[best] = true;
-            place[b] = best;
-            EliminateColumn(best, column);
-        }
-
-        Permute(place);
-        return true;
-    }
-
-    private void EliminateColumn(int pivot, double* column)
-    {
-        var pivotRow = inverse + (pivot * stride);
-        var inv = Vector256.Create(1 / column[pivot]);
-        for (var k = 0; k < stride; k += 4)
-        {
-            (Vector256.Load(pivotRow + k) * inv).Store(pivotRow + k);
+            taken[pivot] = true;
+            ids[pivot] = basic[b];
+            Eliminate(pivot);
         }
 
         for (var r = 0; r < RowCount; r++)
         {
-            if (r != pivot && column[r] != 0)
-            {
-                var f = Vector256.Create(-column[r]);
-                var target = inverse + (r * stride);
-                for (var k = 0; k < stride; k += 4)
-                {
-                    Vector256.MultiplyAddEstimate(Vector256.Load(pivotRow + k), f, Vector256.Load(target + k)).Store(target + k);
-                }
-            }
-        }
-    }
-
-    /// <summary>Row place[b] of the inverse belongs to basic variable b: rename the basics rather than move the rows.</summary>
-    private void Permute(int* place)
-    {
-        var n = RowCount;
-        var ids = stackalloc int[n];
-        var signs = stackalloc double[n];
-        for (var b = 0; b < n; b++)
-        {
-            ids[place[b]] = basic[b];
-            signs[place[b]] = sign[b];
-        }
-
-        for (var r = 0; r < n; r++)
-        {
             basic[r] = ids[r];
             sign[r] = signs[r];
         }
+
+        return true;
     }
 }

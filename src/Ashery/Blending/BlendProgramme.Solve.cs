@@ -1,3 +1,4 @@
+using System.Numerics;
 using System.Runtime.CompilerServices;
 using System.Runtime.Intrinsics;
 
@@ -21,31 +22,6 @@ internal sealed unsafe partial class BlendProgramme
         Unfinished,
     }
 
-    /// <summary>
-    /// A dual feasible start: deviations basic below zero, side rows slack, and the one column that is cheapest against
-    /// those signs in the sum row.
-    /// </summary>
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    public bool Start()
-    {
-        var first = CheapestAlone();
-        if (first < 0)
-        {
-            return false;
-        }
-
-        for (var r = 0; r < RowCount; r++)
-        {
-            basic[r] = width + r;
-            rowBasic[r] = r != d;
-            sign[r] = -1;
-        }
-
-        basic[d] = first;
-        Refactor();
-        return true;
-    }
-
     /// <summary>Runs to the optimum, or until the value passes the cutoff.</summary>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public Outcome Run(double cutoff)
@@ -65,186 +41,129 @@ internal sealed unsafe partial class BlendProgramme
             }
 
             Steps++;
-            var rho = inverse + (row * stride);
-            FillAlpha(rho);
-            var enter = Entering(rho, s, out var t);
-            var id = basic[row];
-            if (IsDeviation(id) && t >= weightAbove + weightBelow)
+            for (var k = 0; k < RowCount; k++)
             {
-                Move(rho, s * (weightAbove + weightBelow), 0);
+                rho[k] = inverse[(k * stride) + row];
+            }
+
+            var t = Math.Min(ColumnRatios(s), RowRatios(s));
+            var id = basic[row];
+            if (id >= width && id < width + d && t >= weightAbove + weightBelow)
+            {
+                // The deviation changes sides before anything else can come in.
+                Move(s * (weightAbove + weightBelow), 0);
                 sign[row] = -sign[row];
                 continue;
             }
 
-            if (enter < 0)
+            if (double.IsPositiveInfinity(t))
             {
                 return Outcome.Infeasible;
             }
 
-            Pivot(row, enter, rho, s);
+            Exchange(row, Choose(s, t), s);
         }
 
         return Outcome.Unfinished;
     }
 
-    private int CheapestAlone()
-    {
-        var first = -1;
-        var best = double.PositiveInfinity;
-        for (var c = 0; c < Columns; c++)
-        {
-            if (excluded[c] || a[(d * width) + c] == 0)
-            {
-                continue;
-            }
-
-            double value = 0;
-            for (var j = 0; j < d; j++)
-            {
-                value -= weightBelow * a[(j * width) + c];
-            }
-
-            if (first < 0 || value < best - Tied || (value <= best + Tied && LowerLevels(c, first)))
-            {
-                best = value;
-                first = c;
-            }
-        }
-
-        return first;
-    }
-
-    /// <summary>True when column c costs less than column e by the later objectives, both alone in the sum row.</summary>
-    private bool LowerLevels(int c, int e)
-    {
-        for (var l = 0; l < levels; l++)
-        {
-            var difference = cost[(l * width) + c] - cost[(l * width) + e];
-            if (Math.Abs(difference) > Tied)
-            {
-                return difference < 0;
-            }
-        }
-
-        return false;
-    }
-
     /// <summary>The basic variable farthest on the wrong side, and the direction s that mends it; -1 when none is.</summary>
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private int Leaving(out double s)
     {
         var row = -1;
         var worst = Feasible;
-        s = 0;
+        var values = inverse + (d * stride);
         for (var r = 0; r < RowCount; r++)
         {
-            var v = inverse[(r * stride) + d];
+            var v = values[r];
             var id = basic[r];
-            double wrong;
-            if (IsDeviation(id))
-            {
-                wrong = -v * sign[r];
-            }
-            else
-            {
-                wrong = v < 0 || (IsColumn(id) && excluded[id]) ? Math.Abs(v) : 0;
-            }
-
+            var wrong = id < width ? (shut[id] > 0 ? Math.Abs(v) : -v) : id < width + d ? -v * sign[r] : -v;
             if (wrong > worst)
             {
                 worst = wrong;
                 row = r;
-                s = v < 0 ? -1 : 1;
             }
         }
 
+        s = row >= 0 && values[row] < 0 ? -1 : 1;
         return row;
     }
 
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    private void FillAlpha(double* rho)
+    /// <summary>The row of the tableau and each column's ratio in it; returns the least ratio.</summary>
+    private double ColumnRatios(double s)
     {
-        for (var c = 0; c < width; c += 4)
+        var least = Vector512.Create(double.PositiveInfinity);
+        var vs = Vector512.Create(s);
+        var infinite = Vector512.Create(double.PositiveInfinity);
+        for (var c = 0; c < width; c += 8)
         {
-            var sum = Vector256.Load(a + c) * rho[0];
+            var sum = Vector512.Load(a + c) * Vector512.Create(rho[0]);
             for (var r = 1; r < RowCount; r++)
             {
-                sum = Vector256.MultiplyAddEstimate(Vector256.Load(a + (r * width) + c), Vector256.Create(rho[r]), sum);
+                sum = Vector512.MultiplyAddEstimate(Vector512.Load(a + (r * width) + c), Vector512.Create(rho[r]), sum);
             }
 
             sum.Store(alpha + c);
+            var slope = sum * vs;
+            var quotient = (Vector512.Max(Vector512.Load(reduced + c), Vector512<double>.Zero) / slope) + Vector512.Load(closed + c);
+            quotient = Vector512.ConditionalSelect(Vector512.GreaterThan(slope, Vector512.Create(Pivotable)), quotient, infinite);
+            quotient.Store(ratio + c);
+            least = Vector512.Min(least, quotient);
         }
+
+        var four = Vector256.Min(least.GetLower(), least.GetUpper());
+        var two = Vector128.Min(four.GetLower(), four.GetUpper());
+        return Math.Min(two[0], two[1]);
     }
 
-    /// <summary>
-    /// The variable that may enter soonest, by column number or width + row; -1 when none may. The step t is
-    /// infinite then.
-    /// </summary>
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    private int Entering(double* rho, double s, out double t)
+    /// <summary>The ratios of the variables that belong to rows, deviations and slacks; returns the least.</summary>
+    private double RowRatios(double s)
     {
-        var least = Vector256.Create(double.PositiveInfinity);
-        var vs = Vector256.Create(s);
-        var pivotable = Vector256.Create(Pivotable);
-        for (var c = 0; c < width; c += 4)
-        {
-            var slope = Vector256.Load(alpha + c) * vs;
-            var ratio = Vector256.Max(Vector256.Load(reduced + c), Vector256<double>.Zero) / slope;
-            ratio += Vector256.Load(closed + c);
-            ratio = Vector256.ConditionalSelect(Vector256.GreaterThan(slope, pivotable), ratio, Vector256.Create(double.PositiveInfinity));
-            least = Vector256.Min(least, ratio);
-        }
-
-        t = Math.Min(Math.Min(least[0], least[1]), Math.Min(least[2], least[3]));
+        var least = double.PositiveInfinity;
         for (var r = 0; r < RowCount; r++)
         {
-            t = Math.Min(t, RowRatio(rho, s, r));
+            var slope = s * rho[r];
+            var value = double.PositiveInfinity;
+            if (r != d && !rowBasic[r] && Math.Abs(slope) > Pivotable)
+            {
+                if (slope > 0)
+                {
+                    value = Math.Max(0, (r < d ? weightBelow : 0) - pi[r]) / slope;
+                }
+                else if (r < d)
+                {
+                    value = Math.Max(0, weightAbove + pi[r]) / -slope;
+                }
+            }
+
+            rowRatio[r] = value;
+            least = Math.Min(least, value);
         }
 
-        if (double.IsPositiveInfinity(t))
-        {
-            return -1;
-        }
-
-        return Choose(rho, s, t);
-    }
-
-    /// <summary>Ratio of the variable that belongs to a row: its deviation, or its slack.</summary>
-    private double RowRatio(double* rho, double s, int r)
-    {
-        var slope = s * rho[r];
-        if (r == d || rowBasic[r] || Math.Abs(slope) <= Pivotable)
-        {
-            return double.PositiveInfinity;
-        }
-
-        if (r > d)
-        {
-            return slope > 0 ? Math.Max(0, -pi[r]) / slope : double.PositiveInfinity;
-        }
-
-        return slope > 0 ? Math.Max(0, weightBelow - pi[r]) / slope : Math.Max(0, weightAbove + pi[r]) / -slope;
+        return least;
     }
 
     /// <summary>Of the variables whose ratio ties with t, the lexicographically least.</summary>
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    private int Choose(double* rho, double s, double t)
+    private int Choose(double s, double t)
     {
         var enter = -1;
-        var limit = t + Tied;
-        for (var c = 0; c < width; c++)
+        var limit = Vector512.Create(t + Tied);
+        for (var c = 0; c < width; c += 8)
         {
-            var slope = alpha[c] * s;
-            if (slope > Pivotable && closed[c] == 0 && Math.Max(0, reduced[c]) <= limit * slope
-                && (enter < 0 || Before(c, enter, rho, s)))
+            var bits = Vector512.LessThanOrEqual(Vector512.Load(ratio + c), limit).ExtractMostSignificantBits();
+            for (; bits != 0; bits &= bits - 1)
             {
-                enter = c;
+                var id = c + BitOperations.TrailingZeroCount(bits);
+                if (enter < 0 || Before(id, enter, s))
+                {
+                    enter = id;
+                }
             }
         }
 
         for (var r = 0; r < RowCount; r++)
         {
-            if (RowRatio(rho, s, r) <= limit && (enter < 0 || Before(width + r, enter, rho, s)))
+            if (rowRatio[r] <= t + Tied && (enter < 0 || Before(width + r, enter, s)))
             {
                 enter = width + r;
             }
@@ -253,11 +172,12 @@ internal sealed unsafe partial class BlendProgramme
         return enter;
     }
 
-    private bool Before(int id, int other, double* rho, double s)
+    private bool Before(int id, int other, double s)
     {
         for (var l = 0; l < levels; l++)
         {
-            var difference = LevelRatio(l, id, rho, s) - LevelRatio(l, other, rho, s);
+            var price = l == 0 ? pi2 : LevelPrices(l);
+            var difference = LevelRatio(l, price, id, s) - LevelRatio(l, price, other, s);
             if (Math.Abs(difference) > Tied)
             {
                 return difference < 0;
@@ -267,17 +187,15 @@ internal sealed unsafe partial class BlendProgramme
         return false;
     }
 
-    private double LevelRatio(int level, int id, double* rho, double s)
+    private double LevelRatio(int level, double* price, int id, double s)
     {
-        var price = level == 0 ? pi2 : LevelPrices(level);
-        if (IsColumn(id))
+        if (id >= width)
         {
-            var value = level == 0 ? reduced2[id] : ReducedAt(level, price, id);
-            return value / (alpha[id] * s);
+            return -price[id - width] / (s * rho[id - width]);
         }
 
-        var r = id - width;
-        return -price[r] / (s * rho[r]);
+        var value = level == 0 ? reduced2[id] : ReducedAt(level, price, id);
+        return value / (alpha[id] * s);
     }
 
     private double ReducedAt(int level, double* price, int c)
@@ -296,111 +214,73 @@ internal sealed unsafe partial class BlendProgramme
     {
         for (var k = 0; k < RowCount; k++)
         {
-            scratch[k] = 0;
-        }
-
-        for (var r = 0; r < RowCount; r++)
-        {
-            if (IsColumn(basic[r]))
+            double sum = 0;
+            for (var r = 0; r < RowCount; r++)
             {
-                var c = cost[(level * width) + basic[r]];
-                for (var k = 0; k < RowCount; k++)
+                if (basic[r] < width)
                 {
-                    scratch[k] += c * inverse[(r * stride) + k];
+                    sum += cost[(level * width) + basic[r]] * inverse[(k * stride) + r];
                 }
             }
+
+            prices[k] = sum;
         }
 
-        return scratch;
+        return prices;
     }
 
-    /// <summary>Moves the multipliers of both kept objectives along a row of the inverse.</summary>
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    private void Move(double* rho, double step, double step2)
+    /// <summary>Moves the multipliers of both kept objectives along the row of the inverse.</summary>
+    private void Move(double step, double step2)
     {
-        var v1 = Vector256.Create(-step);
-        var v2 = Vector256.Create(-step2);
-        for (var c = 0; c < width; c += 4)
+        var v1 = Vector512.Create(-step);
+        var v2 = Vector512.Create(-step2);
+        for (var c = 0; c < width; c += 8)
         {
-            var slope = Vector256.Load(alpha + c);
-            Vector256.MultiplyAddEstimate(slope, v1, Vector256.Load(reduced + c)).Store(reduced + c);
-            Vector256.MultiplyAddEstimate(slope, v2, Vector256.Load(reduced2 + c)).Store(reduced2 + c);
+            var slope = Vector512.Load(alpha + c);
+            Vector512.MultiplyAddEstimate(slope, v1, Vector512.Load(reduced + c)).Store(reduced + c);
+            Vector512.MultiplyAddEstimate(slope, v2, Vector512.Load(reduced2 + c)).Store(reduced2 + c);
         }
 
-        for (var k = 0; k < stride; k += 4)
+        for (var k = 0; k < stride; k += 8)
         {
-            var row = Vector256.Load(rho + k);
-            Vector256.MultiplyAddEstimate(row, -v1, Vector256.Load(pi + k)).Store(pi + k);
-            Vector256.MultiplyAddEstimate(row, -v2, Vector256.Load(pi2 + k)).Store(pi2 + k);
+            var row = Vector512.Load(rho + k);
+            (Vector512.Load(pi + k) - (row * v1)).Store(pi + k);
+            (Vector512.Load(pi2 + k) - (row * v2)).Store(pi2 + k);
         }
     }
 
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    private void Pivot(int row, int enter, double* rho, double s)
+    /// <summary>Brings a variable into the basis for the one in this row.</summary>
+    private void Exchange(int row, int enter, double s)
     {
-        var column = scratch + stride;
         double step;
         double step2;
-        if (IsColumn(enter))
+        var above = false;
+        if (enter < width)
         {
             step = Math.Max(0, reduced[enter] / (alpha[enter] * s)) * s;
             step2 = reduced2[enter] / alpha[enter];
-            for (var r = 0; r < RowCount; r++)
-            {
-                double sum = 0;
-                for (var k = 0; k < RowCount; k++)
-                {
-                    sum += inverse[(r * stride) + k] * a[(k * width) + enter];
-                }
-
-                column[r] = sum;
-            }
+            FillEntering(enter);
         }
         else
         {
-            var k = enter - width;
-            var direction = k < d ? -1 : 1;
-            step = RowRatio(rho, s, k) * s;
-            step2 = -pi2[k] / rho[k];
-            for (var r = 0; r < RowCount; r++)
+            // A deviation's own column is -e, a slack's e. The deviation falls when s rho > 0 and rises otherwise.
+            var own = enter - width;
+            step = rowRatio[own] * s;
+            step2 = -pi2[own] / rho[own];
+            above = s * rho[own] < 0;
+            var direction = Vector512.Create(own < d ? -1.0 : 1.0);
+            for (var k = 0; k < stride; k += 8)
             {
-                column[r] = direction * inverse[(r * stride) + k];
+                (Vector512.Load(inverse + (own * stride) + k) * direction).Store(entering + k);
             }
         }
 
-        // A deviation that comes in falls when s rho > 0 and rises otherwise; its slope is the sign it gets.
-        var entersAbove = !IsColumn(enter) && s * rho[enter - width] < 0;
-        Move(rho, step, step2);
-        Exchange(row, enter, column, entersAbove);
-    }
-
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    private void Exchange(int row, int enter, double* column, bool entersAbove)
-    {
-        var inv = Vector256.Create(1 / column[row]);
-        var pivotRow = inverse + (row * stride);
-        for (var k = 0; k < stride; k += 4)
-        {
-            (Vector256.Load(pivotRow + k) * inv).Store(pivotRow + k);
-        }
-
-        for (var r = 0; r < RowCount; r++)
-        {
-            if (r != row)
-            {
-                var f = Vector256.Create(-column[r]);
-                var target = inverse + (r * stride);
-                for (var k = 0; k < stride; k += 4)
-                {
-                    Vector256.MultiplyAddEstimate(Vector256.Load(pivotRow + k), f, Vector256.Load(target + k)).Store(target + k);
-                }
-            }
-        }
-
+        Move(step, step2);
+        Eliminate(row);
         var leave = basic[row];
-        if (IsColumn(leave))
+        if (leave < width)
         {
-            closed[leave] = excluded[leave] ? double.PositiveInfinity : 0;
+            closed[leave] = shut[leave];
         }
         else
         {
@@ -408,7 +288,7 @@ internal sealed unsafe partial class BlendProgramme
         }
 
         basic[row] = enter;
-        if (IsColumn(enter))
+        if (enter < width)
         {
             closed[enter] = double.PositiveInfinity;
             reduced[enter] = 0;
@@ -417,7 +297,41 @@ internal sealed unsafe partial class BlendProgramme
         else
         {
             rowBasic[enter - width] = true;
-            sign[row] = entersAbove ? 1 : -1;
+            sign[row] = above ? 1 : -1;
+        }
+    }
+
+    /// <summary>The inverse times a column.</summary>
+    private void FillEntering(int column)
+    {
+        for (var k = 0; k < stride; k += 8)
+        {
+            var sum = Vector512<double>.Zero;
+            for (var r = 0; r < RowCount; r++)
+            {
+                sum = Vector512.MultiplyAddEstimate(Vector512.Load(inverse + (r * stride) + k), Vector512.Create(a[(r * width) + column]), sum);
+            }
+
+            sum.Store(entering + k);
+        }
+    }
+
+    /// <summary>Turns the inverse so that the entering column becomes the unit vector of this row.</summary>
+    private void Eliminate(int row)
+    {
+        var pivot = 1 / entering[row];
+        entering[row] = 0;
+        for (var r = 0; r < RowCount; r++)
+        {
+            var at = inverse + (r * stride);
+            var f = at[row] * pivot;
+            var vf = Vector512.Create(-f);
+            for (var k = 0; k < stride; k += 8)
+            {
+                Vector512.MultiplyAddEstimate(Vector512.Load(entering + k), vf, Vector512.Load(at + k)).Store(at + k);
+            }
+
+            at[row] = f;
         }
     }
 }

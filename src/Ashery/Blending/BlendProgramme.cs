@@ -25,6 +25,7 @@ internal sealed unsafe partial class BlendProgramme : IDisposable
     private const double Tied = 1e-11;
     private const double Pivotable = 1e-9;
 
+    private readonly BlendModel model;
     private readonly int d;
     private readonly int levels;
     private readonly double weightAbove;
@@ -33,42 +34,53 @@ internal sealed unsafe partial class BlendProgramme : IDisposable
     private readonly int stride;
     private readonly double* slab;
 
-    // Shape: a is [R][width], cost is [levels][width], inverse is [R][stride].
+    // Shapes: a is [R][width] and cost [levels][width] over columns; inverse is [R][stride], one column of the inverse after the other.
     private readonly double* a;
     private readonly double* cost;
+    private readonly double* alpha;
+    private readonly double* ratio;
+    private readonly double* shut;
+    private readonly double* rho;
+    private readonly double* entering;
+    private readonly double* rowRatio;
+    private readonly double* prices;
+    private readonly double* reduced;
+    private readonly double* reduced2;
+    private readonly double* closed;
     private readonly double* inverse;
     private readonly double* pi;
     private readonly double* pi2;
-    private readonly double* reduced;
-    private readonly double* reduced2;
-    private readonly double* alpha;
-    private readonly double* closed;
-    private readonly double* scratch;
+    private readonly double* sign;
+    private readonly int* basic;
+    private readonly bool* rowBasic;
     private readonly double* snapshot;
     private readonly int stateSize;
-    private readonly int* basic;
-    private readonly double* sign;
-    private readonly bool* rowBasic;
-    private readonly bool[] excluded;
 
     /// <summary>Room for <paramref name="capacity"/> columns of the model's programme.</summary>
     public BlendProgramme(BlendModel model, int capacity)
     {
+        this.model = model;
         d = model.Nutrients;
-        RowCount = d + 1 + model.RowCount;
+        RowCount = model.ProgrammeRows;
         levels = model.Levels.Length;
         weightAbove = model.WeightAbove;
         weightBelow = model.WeightBelow;
-        width = (capacity + 3) & ~3;
-        stride = (RowCount + 3) & ~3;
-        var size = (nuint)((width * (RowCount + levels + 1 + 6)) + (stride * (2 + (2 * (RowCount + 5)))));
+        width = (capacity + 7) & ~7;
+        stride = (RowCount + 7) & ~7;
+        var state = (3 * width) + (stride * (RowCount + 5));
+        var size = (nuint)((width * (RowCount + levels + 3)) + (4 * stride) + (2 * state));
         slab = (double*)NativeMemory.AlignedAlloc(size * sizeof(double), 64);
         NativeMemory.Clear(slab, size * sizeof(double));
         var at = slab;
         a = Take(ref at, width * RowCount);
         cost = Take(ref at, width * levels);
         alpha = Take(ref at, width);
-        scratch = Take(ref at, stride * 2);
+        ratio = Take(ref at, width);
+        shut = Take(ref at, width);
+        rho = Take(ref at, stride);
+        entering = Take(ref at, stride);
+        rowRatio = Take(ref at, stride);
+        prices = Take(ref at, stride);
 
         // From here on the state that a snapshot copies in one go.
         reduced = Take(ref at, width);
@@ -77,12 +89,11 @@ internal sealed unsafe partial class BlendProgramme : IDisposable
         inverse = Take(ref at, stride * RowCount);
         pi = Take(ref at, stride);
         pi2 = Take(ref at, stride);
-        basic = (int*)Take(ref at, stride);
         sign = Take(ref at, stride);
+        basic = (int*)Take(ref at, stride);
         rowBasic = (bool*)Take(ref at, stride);
         stateSize = (int)(at - reduced);
         snapshot = Take(ref at, stateSize);
-        excluded = new bool[width];
     }
 
     public int RowCount { get; }
@@ -93,50 +104,88 @@ internal sealed unsafe partial class BlendProgramme : IDisposable
     /// <summary>Error of the optimum, or its lower bound when a solve stopped early.</summary>
     public double Value => pi[d];
 
-    /// <summary>Second objective of the optimum.</summary>
-    public double SecondValue => pi2[d];
-
     /// <summary>Steps taken since the start, for reports.</summary>
     public long Steps { get; private set; }
 
     public void Dispose() => NativeMemory.AlignedFree(slab);
 
-    /// <summary>Takes the model's columns, all of them or those named.</summary>
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    public void Load(BlendModel model, ReadOnlySpan<int> columns)
+    /// <summary>Takes all of the model's columns.</summary>
+    public void LoadAll()
     {
-        Columns = columns.Length;
-        for (var c = 0; c < columns.Length; c++)
+        Columns = model.Columns;
+        for (var r = 0; r < RowCount; r++)
         {
-            var i = columns[c];
-            for (var j = 0; j < d; j++)
+            var row = new Span<double>(a + (r * width), width);
+            for (var c = 0; c < Columns; c++)
             {
-                a[(j * width) + c] = model.U[(i * d) + j] - model.Brings[i];
+                row[c] = model.Stacked[(c * RowCount) + r];
             }
-
-            a[(d * width) + c] = model.Brings[i];
-            for (var r = 0; r < model.RowCount; r++)
-            {
-                a[((d + 1 + r) * width) + c] = model.Rows[(r * model.Columns) + i];
-            }
-
-            for (var l = 0; l < levels; l++)
-            {
-                cost[(l * width) + c] = model.Levels[l][i];
-            }
-
-            excluded[c] = false;
         }
 
-        for (var c = columns.Length; c < width; c++)
+        for (var l = 0; l < levels; l++)
         {
-            excluded[c] = true;
-            for (var r = 0; r < RowCount; r++)
+            model.Levels[l].CopyTo(new Span<double>(cost + (l * width), width));
+        }
+
+        OpenAll();
+    }
+
+    /// <summary>Takes the columns named.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    public void Load(ReadOnlySpan<int> columns)
+    {
+        Columns = columns.Length;
+        fixed (double* stacked = model.Stacked)
+        {
+            for (var c = 0; c < columns.Length; c++)
             {
-                a[(r * width) + c] = 0;
+                var from = stacked + (columns[c] * RowCount);
+                for (var r = 0; r < RowCount; r++)
+                {
+                    a[(r * width) + c] = from[r];
+                }
+            }
+        }
+
+        for (var l = 0; l < levels; l++)
+        {
+            var level = model.Levels[l];
+            for (var c = 0; c < columns.Length; c++)
+            {
+                cost[(l * width) + c] = level[columns[c]];
+            }
+        }
+
+        OpenAll();
+    }
+
+    /// <summary>Opens every column in use.</summary>
+    public void OpenAll()
+    {
+        for (var c = 0; c < width; c++)
+        {
+            shut[c] = c < Columns ? 0 : double.PositiveInfinity;
+        }
+    }
+
+    /// <summary>Opens every column but those in the set.</summary>
+    public void OpenAllBut(ReadOnlySpan<ulong> set)
+    {
+        OpenAll();
+        for (var w = 0; w < set.Length; w++)
+        {
+            for (var bits = set[w]; bits != 0; bits &= bits - 1)
+            {
+                shut[(w << 6) + System.Numerics.BitOperations.TrailingZeroCount(bits)] = double.PositiveInfinity;
             }
         }
     }
+
+    /// <summary>Shuts one column; a solve after it drives the column out.</summary>
+    public void Shut(int column) => shut[column] = double.PositiveInfinity;
+
+    /// <summary>Opens a column again, once the state from before it was shut is back.</summary>
+    public void Open(int column) => shut[column] = 0;
 
     private static double* Take(ref double* at, int count)
     {
@@ -144,8 +193,6 @@ internal sealed unsafe partial class BlendProgramme : IDisposable
         at += count;
         return here;
     }
-
-    private int DeviationId(int j) => width + j;
 
     private bool IsColumn(int id) => id < width;
 

@@ -92,8 +92,8 @@ public static class BlendSearch
         }
 
         var best = new BestBlends(count);
-        using var tree = new BlendTree(model, best);
-        var proved = tree.Run(long.MaxValue);
-        return (best.Found, proved, tree.RootMultipliers);
+        using var race = new BlendRace(model, best);
+        var proved = race.Run(model.Request.WorkLimit);
+        return (best.Found, proved, race.RootMultipliers);
     }
 }

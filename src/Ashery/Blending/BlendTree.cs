@@ -2,7 +2,7 @@ namespace Ashery.Blending;
 
 /// <summary>
 /// Best-first search over (must contain, excluded) with a linear programme as bound: best when at most c columns is
-/// no tighter than the number of nutrients less one.
+/// no tighter than the number of nutrients.
 /// </summary>
 /// <remarks>
 /// A node stands for all blends that contain its set M and none of its set X. Its bound is the lexicographic optimum over
@@ -10,7 +10,9 @@ namespace Ashery.Blending;
 /// compatible, P is a blend. Every other blend of the node lacks at least one member of P, because a larger set that
 /// contains P has P's optimum and so is no blend with all amounts positive. Hence the children: the first member of P
 /// excluded; the first required and the second excluded; and so on: disjoint and complete. When M has reached the
-/// limit only M itself is left; one below the limit, one more column, swept by its reduced cost.
+/// limit only M itself is left; one below the limit, and where the limit is tighter than the nutrients, one more column is swept
+/// by its reduced cost. Excluding one column is one or two dual steps from the node's own optimum. The members whose loss costs
+/// most are excluded first: their children, the least restricted ones, are then the first to fall.
 /// </remarks>
 internal sealed class BlendTree : IDisposable
 {
@@ -21,35 +23,36 @@ internal sealed class BlendTree : IDisposable
     private readonly LastColumn last;
     private readonly NodeStore store;
     private readonly int most;
+    private readonly bool sweepLast;
+    private bool doubtful;
     private readonly ulong[] must;
     private readonly ulong[] without;
-    private readonly ulong[] childMust;
-    private readonly ulong[] childWithout;
     private readonly int[] columns;
     private readonly double[] amounts;
     private readonly int[] members;
-    private readonly Child[] children;
+    private readonly TreeChild[] children;
+    private readonly TreeChild own;
 
     public BlendTree(BlendModel model, BestBlends best)
     {
         this.model = model;
         this.best = best;
         most = Math.Min(model.Request.AtMost, model.Columns);
+        sweepLast = most < model.Nutrients;
         programme = new BlendProgramme(model, model.Columns);
-        support = new SupportSolver(model, most + 1);
+        support = new SupportSolver(model, most);
         last = new LastColumn(model, best, support);
         store = new NodeStore(model.Columns, programme.RowCount);
         must = new ulong[store.Words];
         without = new ulong[store.Words];
-        childMust = new ulong[store.Words];
-        childWithout = new ulong[store.Words];
         columns = new int[programme.RowCount];
         amounts = new double[programme.RowCount];
         members = new int[Math.Max(most, programme.RowCount) + 1];
-        children = new Child[programme.RowCount];
+        own = new TreeChild(programme.RowCount);
+        children = new TreeChild[programme.RowCount];
         for (var i = 0; i < children.Length; i++)
         {
-            children[i] = new Child(programme.RowCount);
+            children[i] = new TreeChild(programme.RowCount);
         }
     }
 
@@ -60,13 +63,14 @@ internal sealed class BlendTree : IDisposable
 
     public long Solved => support.Solved;
 
-    public long Swept => last.Swept;
-
     /// <summary>Error of the best blend when the number of columns does not matter.</summary>
     public double RootError { get; private set; }
 
-    /// <summary>Multipliers of the rows at the root's optimum.</summary>
+    /// <summary>Multipliers of the rows at the root's optimum; null when the rows leave no blend.</summary>
     public double[]? RootMultipliers { get; private set; }
+
+    /// <summary>True when a programme hit its step limit.</summary>
+    public bool Doubtful => support.Doubtful || doubtful;
 
     /// <summary>Runs until the best blends are proved (true) or so many nodes have been branched on (false).</summary>
     public bool Run(long nodes)
@@ -78,13 +82,13 @@ internal sealed class BlendTree : IDisposable
 
         while (store.Count > 0)
         {
-            if (Nodes >= nodes)
+            if (Nodes >= nodes || store.Full)
             {
                 return false;
             }
 
             var node = store.Pop();
-            if (best.RulesOut(store.Error(node), store.Cost(node), Count(store.Must(node))))
+            if (best.RulesOut(store.Error(node), store.Cost(node), TreeSets.Count(store.Must(node))))
             {
                 store.Free(node);
                 continue;
@@ -105,77 +109,40 @@ internal sealed class BlendTree : IDisposable
 
     private bool Root()
     {
-        var all = new int[model.Columns];
-        for (var i = 0; i < all.Length; i++)
-        {
-            all[i] = i;
-        }
-
-        programme.Load(model, all);
+        programme.LoadAll();
         if (!programme.Start() || programme.Run(double.PositiveInfinity) != BlendProgramme.Outcome.Optimal)
         {
             return false;
         }
 
-        RootError = programme.Value;
+        RootError = Math.Max(0, programme.Value);
         RootMultipliers = new double[programme.RowCount];
         for (var r = 0; r < RootMultipliers.Length; r++)
         {
             RootMultipliers[r] = programme.Multiplier(r);
         }
 
-        Report(0);
-        Push();
+        var root = children[0];
+        root.Read(model, programme);
+        Settle(root, 0);
         return true;
     }
-
-    /// <summary>Keeps the programme's present optimum as a blend, if it is one of the node's.</summary>
-    private void Report(int mustCount)
-    {
-        var count = programme.Positive(columns, amounts);
-        if (count > most || !ContainsMust(count, mustCount) || !model.Compatible(columns.AsSpan(0, count)))
-        {
-            return;
-        }
-
-        best.Add(FoundBlend.Of(model, columns.AsSpan(0, count), amounts.AsSpan(0, count)));
-    }
-
-    private bool ContainsMust(int count, int mustCount)
-    {
-        var held = 0;
-        for (var k = 0; k < count; k++)
-        {
-            if (Has(childMust, columns[k]))
-            {
-                held++;
-            }
-        }
-
-        return held == mustCount;
-    }
-
-    private void Push()
-    {
-        var node = store.Push(programme.Value, CostBound());
-        childMust.CopyTo(store.Must(node));
-        childWithout.CopyTo(store.Without(node));
-        programme.Save(store.Basis(node));
-    }
-
-    /// <summary>Least cost of the node's blends at its error; infinite when each of them needs a column without a price.</summary>
-    private double CostBound() => model.CostBound(programme);
 
     private void Branch(int node)
     {
         store.Must(node).CopyTo(must);
         store.Without(node).CopyTo(without);
-        programme.Restore(store.Basis(node));
+        programme.OpenAllBut(without);
+        var restored = programme.Restore(store.Basis(node));
         store.Free(node);
-        programme.Exclude(without);
-        if (!programme.Refactor())
+        if (!restored)
         {
             throw new InvalidOperationException("A basis that was solved before turned singular; this is a fault of the search.");
+        }
+
+        if (model.Conflicts is not null && !WithoutBarred())
+        {
+            return;
         }
 
         programme.Keep();
@@ -183,151 +150,160 @@ internal sealed class BlendTree : IDisposable
         var branching = 0;
         for (var k = 0; k < count; k++)
         {
-            if (!Has(must, columns[k]))
+            if (!TreeSets.Has(must, columns[k]))
             {
-                children[branching++].Column = columns[k];
+                Solve(children[branching++], columns[k]);
             }
         }
 
-        for (var k = 0; k < branching; k++)
+        Array.Sort(children, 0, branching, TreeChild.HighestFirst);
+        Divide(branching);
+    }
+
+    /// <summary>
+    /// A pair may have shut members since the basis was saved: solves again, and keeps the optimum if it is a blend now.
+    /// </summary>
+    private bool WithoutBarred()
+    {
+        own.Outcome = programme.Run(best.Cutoff);
+        doubtful |= own.Outcome == BlendProgramme.Outcome.Unfinished;
+        if (own.Outcome is BlendProgramme.Outcome.Infeasible or BlendProgramme.Outcome.AboveCutoff)
         {
-            var child = children[k];
-            programme.Exclude(child.Column);
-            child.Outcome = programme.Run(best.Cutoff);
-            child.Error = child.Outcome == BlendProgramme.Outcome.Infeasible ? double.PositiveInfinity : programme.Value;
-            programme.Save(child.Basis);
-            programme.Open(child.Column);
-            programme.GoBack();
+            return false;
         }
 
-        Array.Sort(children, 0, branching, Child.HighestFirst);
-        Divide(branching);
+        own.Read(model, programme);
+        Offer(own, TreeSets.Count(must));
+        return true;
+    }
+
+    /// <summary>The programme without one more column.</summary>
+    private void Solve(TreeChild child, int column)
+    {
+        child.Column = column;
+        programme.Shut(column);
+        child.Outcome = programme.Run(best.Cutoff);
+        doubtful |= child.Outcome == BlendProgramme.Outcome.Unfinished;
+        child.Read(model, programme);
+        programme.Open(column);
+        programme.GoBack();
     }
 
     private void Divide(int branching)
     {
-        must.CopyTo(childMust, 0);
-        without.CopyTo(childWithout, 0);
-        var mustCount = Count(must);
-        for (var k = 0; k < branching; k++)
+        var mustCount = TreeSets.Count(must);
+        for (var k = 0; k < branching && mustCount <= most; k++)
         {
             var child = children[k];
-            if (!Has(childWithout, child.Column))
+            var barred = TreeSets.Has(without, child.Column);
+            TreeSets.Add(without, child.Column);
+            Visit(child, mustCount);
+            if (barred)
             {
-                childWithout[child.Column >> 6] |= 1UL << (child.Column & 63);
-                Visit(child, mustCount);
-                childWithout[child.Column >> 6] &= ~(1UL << (child.Column & 63));
-            }
-            else
-            {
-                // Shut out by a pair: nothing contains it, so this is the last child, as it stands.
-                Visit(child, mustCount);
+                // Shut out by a pair with a member now required: nothing contains it, so this is the last child.
                 return;
             }
 
-            childMust[child.Column >> 6] |= 1UL << (child.Column & 63);
+            TreeSets.Remove(without, child.Column);
+            TreeSets.Add(must, child.Column);
             mustCount++;
-            if (mustCount > most)
-            {
-                return;
-            }
-
             if (model.Conflicts is { } conflicts)
             {
                 for (var w = 0; w < store.Words; w++)
                 {
-                    childWithout[w] |= conflicts[child.Column].Words[w];
+                    without[w] |= conflicts[child.Column].Words[w];
                 }
             }
         }
     }
 
-    private void Visit(Child child, int mustCount)
+    /// <summary>A child with must and without as they stand.</summary>
+    private void Visit(TreeChild child, int mustCount)
     {
-        if (child.Outcome == BlendProgramme.Outcome.Infeasible || best.RulesOut(child.Error, 0, Math.Max(1, mustCount)))
+        if (child.Outcome is BlendProgramme.Outcome.Infeasible or BlendProgramme.Outcome.AboveCutoff
+            || best.RulesOut(child.Error, child.Cost, Math.Max(1, mustCount)))
         {
             return;
         }
 
-        if (mustCount >= most - 1)
+        if (mustCount == most)
         {
-            var held = Members(childMust);
-            if (mustCount == most)
+            if (support.Solve(Must(), best.Cutoff) is { } blend)
             {
-                if (support.Solve(members.AsSpan(0, held), best.Cutoff) is { } blend)
-                {
-                    best.Add(blend);
-                }
+                best.Add(blend);
             }
-            else
-            {
-                last.Sweep(members.AsSpan(0, held), programme, childWithout);
-            }
-
-            return;
         }
-
-        programme.Restore(child.Basis);
-        programme.Exclude(childWithout);
-        if (!programme.Refactor())
+        else if (mustCount == most - 1 && sweepLast)
         {
-            return;
+            last.Sweep(Must(), programme, without);
         }
-
-        var outcome = programme.Run(best.Cutoff);
-        if (outcome is BlendProgramme.Outcome.Infeasible or BlendProgramme.Outcome.AboveCutoff)
+        else
         {
-            return;
-        }
-
-        Report(mustCount);
-        if (!best.RulesOut(programme.Value, CostBound(), Math.Max(1, mustCount)))
-        {
-            Push();
+            Settle(child, mustCount);
         }
     }
 
-    private int Members(ulong[] set)
+    /// <summary>Keeps the child's optimum if it is one of the node's blends, and the node for later.</summary>
+    private void Settle(TreeChild child, int mustCount)
+    {
+        Offer(child, mustCount);
+
+        // Ties with the root are rounding: the heap then goes by cost.
+        var error = child.Error <= RootError + FoundBlend.Tie ? RootError : child.Error;
+        if (!best.RulesOut(error, child.Cost, Math.Max(1, mustCount)))
+        {
+            var node = store.Push(error, child.Cost);
+            must.CopyTo(store.Must(node));
+            without.CopyTo(store.Without(node));
+            child.Basis.CopyTo(store.Basis(node));
+        }
+    }
+
+    private void Offer(TreeChild child, int mustCount)
+    {
+        var set = child.Columns.AsSpan(0, child.Count);
+        if (child.Outcome == BlendProgramme.Outcome.Optimal && child.Count <= most
+            && Held(set) == mustCount && Open(set) && model.Compatible(set))
+        {
+            best.Add(FoundBlend.Of(model, set, child.Amounts.AsSpan(0, child.Count)));
+        }
+    }
+
+    private int Held(ReadOnlySpan<int> set)
+    {
+        var held = 0;
+        foreach (var column in set)
+        {
+            held += TreeSets.Has(must, column) ? 1 : 0;
+        }
+
+        return held;
+    }
+
+    private bool Open(ReadOnlySpan<int> set)
+    {
+        foreach (var column in set)
+        {
+            if (TreeSets.Has(without, column))
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
+    private ReadOnlySpan<int> Must()
     {
         var count = 0;
-        for (var i = 0; i < model.Columns; i++)
+        for (var w = 0; w < must.Length; w++)
         {
-            if (Has(set, i))
+            for (var bits = must[w]; bits != 0; bits &= bits - 1)
             {
-                members[count++] = i;
+                members[count++] = (w << 6) + System.Numerics.BitOperations.TrailingZeroCount(bits);
             }
         }
 
-        return count;
-    }
-
-    private static bool Has(ReadOnlySpan<ulong> set, int i) => (set[i >> 6] >> (i & 63) & 1) != 0;
-
-    private static int Count(ReadOnlySpan<ulong> set)
-    {
-        var count = 0;
-        foreach (var word in set)
-        {
-            count += System.Numerics.BitOperations.PopCount(word);
-        }
-
-        return count;
-    }
-
-    private sealed class Child(int rows)
-    {
-        public static readonly IComparer<Child> HighestFirst = Comparer<Child>.Create((a, b) =>
-        {
-            var c = b.Error.CompareTo(a.Error);
-            return c != 0 ? c : a.Column.CompareTo(b.Column);
-        });
-
-        public int Column { get; set; }
-
-        public double Error { get; set; }
-
-        public BlendProgramme.Outcome Outcome { get; set; }
-
-        public short[] Basis { get; } = new short[rows];
+        return members.AsSpan(0, count);
     }
 }

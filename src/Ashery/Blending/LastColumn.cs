@@ -13,7 +13,7 @@ namespace Ashery.Blending;
 /// </remarks>
 internal sealed class LastColumn(BlendModel model, BestBlends best, SupportSolver support)
 {
-    private readonly double[] reduced = new double[(model.Columns + 3) & ~3];
+    private readonly double[] reduced = new double[(model.Columns + 7) & ~7];
     private readonly double[] upper = new double[model.Columns];
     private readonly int[] members = new int[Math.Min(model.Request.AtMost, model.Columns) + 1];
     private double upperFor = double.NaN;
@@ -25,8 +25,8 @@ internal sealed class LastColumn(BlendModel model, BestBlends best, SupportSolve
     {
         Swept++;
         var programme = support.Programme;
-        programme.Load(model, held);
-        var solved = programme.Start() && programme.Run(double.PositiveInfinity) == BlendProgramme.Outcome.Optimal;
+        programme.Load(held);
+        var solved = support.Optimal(double.PositiveInfinity);
         var error = double.PositiveInfinity;
         if (solved)
         {

@@ -15,6 +15,9 @@ internal sealed class NodeStore(int columns, int rows)
 
     public int Count => heap.Count;
 
+    /// <summary>True when so many nodes are open that memory would grow past its bound; the search then ends without a proof.</summary>
+    public bool Full => heap.Count > 500_000;
+
     public double Error(int node) => error[node];
 
     public double Cost(int node) => cost[node];

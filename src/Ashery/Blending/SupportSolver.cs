@@ -10,6 +10,9 @@ internal sealed class SupportSolver(BlendModel model, int largest) : IDisposable
     /// <summary>Programmes solved, for reports.</summary>
     public long Solved { get; private set; }
 
+    /// <summary>True when a programme hit its step limit, so that nothing may be called proved.</summary>
+    public bool Doubtful { get; private set; }
+
     public BlendProgramme Programme => programme;
 
     /// <summary>
@@ -19,13 +22,8 @@ internal sealed class SupportSolver(BlendModel model, int largest) : IDisposable
     public FoundBlend? Solve(ReadOnlySpan<int> members, double cutoff)
     {
         Solved++;
-        programme.Load(model, members);
-        if (!programme.Start() || programme.Run(cutoff) != BlendProgramme.Outcome.Optimal)
-        {
-            return null;
-        }
-
-        return Read(members);
+        programme.Load(members);
+        return Optimal(cutoff) ? Read(members) : null;
     }
 
     /// <summary>The blend at the programme's present optimum, if all of the members take part.</summary>
@@ -38,10 +36,21 @@ internal sealed class SupportSolver(BlendModel model, int largest) : IDisposable
     /// <summary>Least error with any amounts of these columns; infinite when the rows leave nothing.</summary>
     public double Error(ReadOnlySpan<int> members)
     {
-        programme.Load(model, members);
-        return programme.Start() && programme.Run(double.PositiveInfinity) == BlendProgramme.Outcome.Optimal
-            ? programme.Value
-            : double.PositiveInfinity;
+        programme.Load(members);
+        return Optimal(double.PositiveInfinity) ? programme.Value : double.PositiveInfinity;
+    }
+
+    /// <summary>Solves the loaded programme; false when it is infeasible or passes the cutoff.</summary>
+    public bool Optimal(double cutoff)
+    {
+        if (!programme.Start())
+        {
+            return false;
+        }
+
+        var outcome = programme.Run(cutoff);
+        Doubtful |= outcome == BlendProgramme.Outcome.Unfinished;
+        return outcome == BlendProgramme.Outcome.Optimal;
     }
 
     public void Dispose() => programme.Dispose();
