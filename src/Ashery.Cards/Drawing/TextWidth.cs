@@ -24,6 +24,7 @@ internal static class TextWidth
                 >= 32 and < 127 => Ascii[rune.Value - 32],
                 < 32 => 0,
                 < 0x2000 => 700,
+                >= 0x2080 and <= 0x208E => 450, // subscript figures
                 _ => 1000,
             };
         }

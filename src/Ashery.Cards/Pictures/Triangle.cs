@@ -20,6 +20,13 @@ public static class Triangle
     private static readonly Spot Left = new((Wide - Side) / 2, Top.Y + Tall);
     private static readonly Spot Right = new((Wide + Side) / 2, Top.Y + Tall);
 
+    private static readonly Words[] Corners =
+    [
+        new(new(Top.X, Top.Y - 24), "N", 17, Anchor: Anchor.Middle, Face: Face.Head),
+        new(new(Left.X - 8, Left.Y + 32), "P₂O₅", 17, Face: Face.Head),
+        new(new(Right.X + 8, Right.Y + 32), "K₂O", 17, Anchor: Anchor.End, Face: Face.Head),
+    ];
+
     /// <summary>As SVG, for a page or a file; 360 wide, scales freely.</summary>
     public static string Svg(TriangleView view, SvgFor use = SvgFor.Page, string id = "triangle") => SvgWriter.Write(Draw(view, id), use);
 
@@ -80,9 +87,15 @@ public static class Triangle
 
         marks.Add(new Strokes(grid, Tone.Line, 0.75));
         marks.Add(new Shape([Top, Right, Left], Tone.None, Tone.Edge, 1.25));
-        marks.Add(new Words(new(Top.X, Top.Y - 24), "N", 17, Anchor: Anchor.Middle, Face: Face.Head));
-        marks.Add(new Words(new(Left.X - 8, Left.Y + 32), "P₂O₅", 17, Face: Face.Head));
-        marks.Add(new Words(new(Right.X + 8, Right.Y + 32), "K₂O", 17, Anchor: Anchor.End, Face: Face.Head));
+        marks.AddRange(Corners);
+    }
+
+    /// <summary>Room that a corner's name takes, with a little air.</summary>
+    private static Box Room(Words w)
+    {
+        var width = TextWidth.Of(w.Text, w.Size, w.Face);
+        var left = w.At.X - (w.Anchor switch { Anchor.Middle => width / 2, Anchor.End => width, _ => 0 });
+        return new(left - 3, w.At.Y - w.Size, left + width + 3, w.At.Y + (0.3 * w.Size));
     }
 
     private static void Labels(List<Mark> marks, TriangleView view, IReadOnlyList<Cluster> clusters)
@@ -101,8 +114,7 @@ public static class Triangle
         var named = wishes.Count;
         wishes.AddRange(clusters.OrderByDescending(c => c.Chosen).ThenByDescending(c => c.OnHull)
             .Select(c => new LabelWish(c.At, c.Radius + 1, c.Label(LongestName, 12), 12, Outward: Outward(c.At))));
-        Box[] corners = [new(Top.X - 12, 0, Top.X + 12, Top.Y - 20), new(0, Left.Y + 16, Left.X + 40, High), new(Right.X - 40, Right.Y + 16, Wide, High)];
-        var placed = LabelPlacement.Place(wishes, corners, new Box(2, 2, Wide - 2, High - 2), [(Top, Left), (Left, Right), (Right, Top)]);
+        var placed = LabelPlacement.Place(wishes, [.. Corners.Select(Room)], new Box(2, 2, Wide - 2, High - 2), [(Top, Left), (Left, Right), (Right, Top)]);
         for (var i = 0; i < placed.Count; i++)
         {
             if (placed[i].Box is not { } box || placed[i].Wish.Text.Length == 0)

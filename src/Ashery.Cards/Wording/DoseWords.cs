@@ -12,7 +12,7 @@ internal static class DoseWords
         var wet = doses.Any(d => Wet(d.Dose, settings).Strength.Length > 0);
         List<TableColumn> columns = [new("Pots"), new("Size", true), new("Dry", true)];
         columns.AddRange(scoops ? [new("Scoops", true)] : []);
-        columns.AddRange(wet ? [new("Or dissolved"), new("Give")] : []);
+        columns.AddRange(wet ? [new("Or dissolved", true), new("Give", true)] : []);
         columns.Add(new("N rate"));
         var rows = Groups(doses).Select(g =>
         {
@@ -34,7 +34,7 @@ internal static class DoseWords
         { Grams: 0 } => ("", ""),
         { Predilution: { } p } => ($"{Figures.Grams(p.Grams)} in {Amounts.Millilitres(p.WaterMillilitres, settings)}", Amounts.Millilitres(p.MillilitresPerPot, settings)),
         { Method: DoseMethod.Spray, Spray: { } s } => ($"spray, {Amounts.Spray(s.GramsPerLitre, settings)}", Amounts.Millilitres(s.MillilitresPerPot, settings)),
-        { Can: { } c } => (Amounts.Can(c.GramsPer10Litres, settings), Amounts.Litres(c.LitresPerPot, settings) + (c.Waterings > 1 ? FormattableString.Invariant($", {c.Waterings} times") : "")),
+        { Can: { } c } => (Amounts.Can(c.GramsPer10Litres, settings), (c.Waterings > 1 ? FormattableString.Invariant($"{c.Waterings} × ") : "") + Amounts.Litres(c.LitresPerPot, settings)),
         _ => ("", ""),
     };
 
@@ -70,7 +70,7 @@ internal static class DoseWords
         {
             "Early in the morning, onto a moist medium.",
             dry ? "Dry: strew it evenly, off stem and leaves, and water it in at once." : "",
-            wet ? "Dissolved: stir until clear and pour it over the whole surface; where it says times, at so many waterings." : "",
+            wet ? "Dissolved: stir until clear and pour it over the whole surface; 2 × is at two waterings." : "",
             spray ? "Spray: both sides of the leaves, in the cool, until they just begin to drip." : "",
             "N rate: the season's nitrogen against the published low, medium and high rates.",
         }.Where(s => s.Length > 0));

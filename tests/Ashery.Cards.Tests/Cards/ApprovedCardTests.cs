@@ -33,6 +33,10 @@ public class ApprovedCardTests
     [Fact]
     public void Year_sheet_as_html() => Approval.Check(CardHtml.Write(YearSheet.Describe(Samples.Year, Samples.Garden, Samples.Day)), "year", "html");
 
+    /// <summary>The whole way, from the demo garden's shelf through search, recipe and doses to paper: a change anywhere on it shows here.</summary>
+    [Fact]
+    public void Demo_recipe_card_as_text() => Approval.Check(CardText.Write(RecipeCard.Describe(Demo.Recipe)), "demo-recipe", "txt");
+
     [Fact]
     public void Shopping_list_as_text() => Approval.Check(CardText.Write(YearSheet.DescribeShopping(Samples.Year, Samples.Garden, Samples.Day)), "shopping", "txt");
 
