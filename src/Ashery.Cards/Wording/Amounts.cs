@@ -4,12 +4,15 @@ using Ashery.Quantities;
 namespace Ashery.Cards.Wording;
 
 /// <summary>
-/// Masses and volumes as this grower reads them. Masses to weigh stay in grams, with ounces beside them for who wants US units: a
+/// Masses and volumes as this grower reads them. Masses to weigh stay in grams, with ounces beside the larger ones for who wants US units: a
 /// scale that reads a tenth of a gram shows grams everywhere.
 /// </summary>
 internal static class Amounts
 {
-    public static string Mass(double grams, GardenSettings settings) => settings.UsUnits && grams > 0
+    /// <summary>Below this a kitchen scale in ounces shows nothing of use.</summary>
+    private const double LeastInOunces = 20;
+
+    public static string Mass(double grams, GardenSettings settings) => settings.UsUnits && grams >= LeastInOunces
         ? $"{Figures.Grams(grams)} ({QuantityText.Of(new Mass(grams), usUnits: true)})"
         : Figures.Grams(grams);
 
