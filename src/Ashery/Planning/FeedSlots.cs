@@ -19,6 +19,12 @@ public static class FeedSlots
     public static IReadOnlyList<FeedSlot> Turns(SeasonRules seasons, DateOnly from, DateOnly to, IReadOnlySet<FeedKind> kept)
     {
         var rule = seasons.Rules["alternate-kinds"];
+        if (!rule.IsOn)
+        {
+            // Switched off: nothing is fed by turns; the side feeds stay.
+            return [];
+        }
+
         var kinds = rule.Choice switch
         {
             "mineralOnly" => [FeedKind.Mineral],

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Ashery.Climate;
 using Ashery.Crops;
 using Ashery.Feeds;
@@ -14,6 +15,7 @@ internal sealed class PlanContext
     private readonly Dictionary<FeedKind, IReadOnlyList<string>> how = [];
     private readonly Dictionary<string, double> fullFeeds = new(StringComparer.Ordinal);
     private readonly Dictionary<(string CropId, int Month), DoseFactor> growth = [];
+    private readonly Dictionary<string, SeasonRate> rates = new(StringComparer.Ordinal);
     private readonly Dictionary<(string CropId, FeedKind Kind), Feed?> choices = [];
     private readonly Dictionary<string, int> counts;
 
@@ -94,6 +96,7 @@ internal sealed class PlanContext
             FeedsInSeason = FullFeeds(crop),
             SeasonMonths = GrowingDays / Dosing.DaysAMonth,
             IntervalDays = Interval,
+            Rate = RateOf(pot, crop),
             Factors = factors,
             ScaleStep = Garden.Settings.ScaleStep,
             Scoop = Scoop,
@@ -131,6 +134,16 @@ internal sealed class PlanContext
         return full;
     }
 
+    private SeasonRate RateOf(Pot pot, Crop crop)
+    {
+        if (!rates.TryGetValue(pot.Id, out var rate))
+        {
+            rates.Add(pot.Id, rate = SeasonRate.For(crop, pot.Volume, Rules));
+        }
+
+        return rate;
+    }
+
     private DoseFactor? GrowthOn(DateOnly day, Crop crop)
     {
         if (Seasons.Calendar.NormalOf(day) is not { } normal)
@@ -164,7 +177,7 @@ internal sealed class PlanContext
         var weather = normal is null ? null : new DayWeather(MeanCelsius: (normal.MeanMax + normal.MeanMin) / 2);
         var gate = FeedGate.Check(pot, crop, kind, day, null, weather, Rules);
         return gate.IsOpen ? null : string.Join(" ", gate.Holds.Select(static h => h.Until is { } until
-            ? FormattableString.Invariant($"{h.Words} Again from {until:yyyy-MM-dd}.")
+            ? string.Create(CultureInfo.InvariantCulture, $"{h.Words} Again from {until:yyyy-MM-dd}.")
             : h.Words));
     }
 }

@@ -15,6 +15,11 @@ internal static class PlanProblems
             yield return new("pots", "There are no pots, so there is nothing to feed.", "Add a pot with its crop and volume.", Severity.Warning);
         }
 
+        if (!context.Rules["alternate-kinds"].IsOn)
+        {
+            yield return new("rule alternate-kinds", "It is switched off, so neither mineral nor organic feed is planned.", "Set it to alternate, mineralOnly or organicOnly.", Severity.Warning);
+        }
+
         if (!context.Kept.Contains(FeedKind.Mineral) && !context.Kept.Contains(FeedKind.Organic))
         {
             yield return new("feeds", "Neither a mineral nor an organic feed is kept.", "Mix one with `ashery mix` and keep it.", Severity.Warning);

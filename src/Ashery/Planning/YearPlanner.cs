@@ -13,8 +13,14 @@ namespace Ashery.Planning;
 /// </summary>
 public static class YearPlanner
 {
+    /// <summary>Plans the year. Days outside 1900 to 2199 are no gardener's and come back as a problem.</summary>
     public static YearPlan Plan(YearRequest request)
     {
+        if (request.From.Year is < 1900 or > 2199)
+        {
+            return Nothing(request.From);
+        }
+
         var context = new PlanContext(request.Garden, request.From);
         var run = new PlanRun(context);
         foreach (var (slot, passOver) in Days(context))
@@ -41,6 +47,17 @@ public static class YearPlanner
             Problems = [.. context.Problems, .. PlanProblems.Of(context, run), .. NothingLeft.AsProblems(offers)],
         };
     }
+
+    private static YearPlan Nothing(DateOnly from) => new()
+    {
+        From = from,
+        To = from,
+        Seasons = [],
+        Feeds = [],
+        Months = [],
+        Shopping = [],
+        Problems = [new("from", FormattableString.Invariant($"{from:yyyy-MM-dd} is not a day between 1900 and 2199."), "Plan from a day such as 2027-03-01.")],
+    };
 
     private static IEnumerable<(FeedSlot Slot, Func<Pot, Crop, string?> PassOver)> Days(PlanContext context)
     {

@@ -1,3 +1,4 @@
+using System.Globalization;
 namespace Ashery.Pots;
 
 /// <summary>Picks the cap that binds and says so.</summary>
@@ -17,7 +18,7 @@ internal static class DoseLimits
 
         if (smallest is not null && smallest.Grams < wanted)
         {
-            reasons.Add(FormattableString.Invariant($"Held to {smallest.Grams:0.###} g: {smallest.Words}"));
+            reasons.Add(string.Create(CultureInfo.InvariantCulture, $"Held to {smallest.Grams:0.###} g: {smallest.Words}"));
         }
 
         return smallest?.Grams ?? double.PositiveInfinity;

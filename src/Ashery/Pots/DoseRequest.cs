@@ -37,6 +37,9 @@ public sealed record DoseRequest
     /// <summary>Published rate, or the rule of thumb made to fit the pot.</summary>
     public DoseBasis Basis { get; init; }
 
+    /// <summary>The season rate, where it was already worked out for this pot; null to work it out.</summary>
+    public SeasonRate? Rate { get; init; }
+
     /// <summary>Scale resolution, g.</summary>
     public double ScaleStep { get; init; } = 1;
 

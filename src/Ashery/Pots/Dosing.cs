@@ -1,3 +1,4 @@
+using System.Globalization;
 using Ashery.Crops;
 using Ashery.Feeds;
 using Ashery.Nutrients;
@@ -28,7 +29,7 @@ public static class Dosing
     {
         var n = request.Feed.Label[Nutrient.N];
         var litres = request.Pot.Volume.Litres;
-        var rate = SeasonRate.For(request.Crop, request.Pot.Volume, request.Rules);
+        var rate = request.Rate ?? SeasonRate.For(request.Crop, request.Pot.Volume, request.Rules);
         var feeds = FeedsThatShare(request);
         List<string> reasons = [];
         List<Problem> notes = [];
@@ -37,14 +38,14 @@ public static class Dosing
         {
             var stage = PlantAge.StageOn(request.Pot, request.On, request.Rules);
             wanted = RuleOfThumb.Grams(request.Pot.Volume, stage, request.IntervalDays, request.Rules);
-            reasons.Add(FormattableString.Invariant($"Rule of thumb made to fit {litres:0.##} L: {wanted:0.##} g every {request.IntervalDays} days."));
+            reasons.Add(string.Create(CultureInfo.InvariantCulture, $"Rule of thumb made to fit {litres:0.##} L: {wanted:0.##} g every {request.IntervalDays} days."));
         }
         else
         {
             var stage = PlantAge.FactorOn(request.Pot, request.On, request.Rules);
             wanted = n > 0 ? rate.GramsPerLitre * litres / feeds * stage.Value / n : 0;
             reasons.Add(rate.Words);
-            reasons.Add(FormattableString.Invariant($"Shared by {feeds:0.#} full feeds: {rate.GramsPerLitre * litres / feeds:0.###} g N each, {n * 100:0.##} % of this feed is N."));
+            reasons.Add(string.Create(CultureInfo.InvariantCulture, $"Shared by {feeds:0.#} full feeds: {rate.GramsPerLitre * litres / feeds:0.###} g N each, {n * 100:0.##} % of this feed is N."));
             if (stage.Value < 1)
             {
                 reasons.Add(stage.Words);

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Ashery.Crops;
 using Ashery.Feeds;
 using Ashery.Materials;
@@ -52,7 +53,7 @@ internal static class Measuring
 
         return halves < 1
             ? null
-            : new(halves * grams / 2, DoseMethod.TopDress, halves / 2, AsCan(request, halves * grams / 2), null, [FormattableString.Invariant($"A {scoop.Name} of this feed holds {grams:0.##} g.")], []);
+            : new(halves * grams / 2, DoseMethod.TopDress, halves / 2, AsCan(request, halves * grams / 2), null, [string.Create(CultureInfo.InvariantCulture, $"A {scoop.Name} of this feed holds {grams:0.##} g.")], []);
     }
 
     /// <summary>g in a level scoop: the grower's own weighing first, else by bulk density.</summary>
@@ -90,7 +91,7 @@ internal static class Measuring
         {
             var least = request.ScaleStep * request.Rules["weighable"]["traceSteps"];
             var bottle = Dilution.For(target, target, least);
-            return new(Tidy(bottle.Grams * bottle.MillilitresPerPot / bottle.WaterMillilitres), DoseMethod.Can, null, null, bottle, [FormattableString.Invariant($"{target:0.####} g is too little for a scale of {request.ScaleStep:0.###} g: give it from a pre-dilution.")], []);
+            return new(Tidy(bottle.Grams * bottle.MillilitresPerPot / bottle.WaterMillilitres), DoseMethod.Can, null, null, bottle, [string.Create(CultureInfo.InvariantCulture, $"{target:0.####} g is too little for a scale of {request.ScaleStep:0.###} g: give it from a pre-dilution.")], []);
         }
 
         return steps >= 1
@@ -121,7 +122,7 @@ internal static class Measuring
 
     private static Problem Small(DoseRequest request, double target, string then, Severity severity) => new(
         "dose " + request.Pot.Id,
-        FormattableString.Invariant($"{target:0.###} g of {request.Feed.Name} is below what a scale of {request.ScaleStep:0.###} g can weigh. {then}"),
+        string.Create(CultureInfo.InvariantCulture, $"{target:0.###} g of {request.Feed.Name} is below what a scale of {request.ScaleStep:0.###} g can weigh. {then}"),
         "Use a finer scale, or give twice as much half as often.",
         severity);
 

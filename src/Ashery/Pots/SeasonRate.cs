@@ -1,3 +1,4 @@
+using System.Globalization;
 using Ashery.Crops;
 using Ashery.Quantities;
 
@@ -20,9 +21,9 @@ public sealed record SeasonRate(double GramsPerLitre, CropRate Published, string
         var range = published.Range;
         var rate = range.Low + (place * (range.High - range.Low));
         var whose = published.FromClass
-            ? FormattableString.Invariant($"No rate is published for {crop.Name}; that of {Word(crop.Feeder)} feeders stands in")
-            : FormattableString.Invariant($"Published for {crop.Name}");
-        return new(rate, published, FormattableString.Invariant(
+            ? string.Create(CultureInfo.InvariantCulture, $"No rate is published for {crop.Name}; that of {Word(crop.Feeder)} feeders stands in")
+            : string.Create(CultureInfo.InvariantCulture, $"Published for {crop.Name}");
+        return new(rate, published, string.Create(CultureInfo.InvariantCulture, 
             $"{whose}: {range.Low:0.##} to {range.High:0.##} g N a litre of medium a season; {rate:0.##} for a pot of {volume.Litres:0.##} L."));
     }
 

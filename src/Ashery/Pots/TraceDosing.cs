@@ -1,3 +1,4 @@
+using System.Globalization;
 using Ashery.Crops;
 using Ashery.Nutrients;
 using Ashery.Problems;
@@ -37,7 +38,7 @@ internal static class TraceDosing
         }
         else
         {
-            reasons.Add(FormattableString.Invariant($"{share:0.##} of a season's most, set by {binding.Id}: {binding.Statement}"));
+            reasons.Add(string.Create(CultureInfo.InvariantCulture, $"{share:0.##} of a season's most, set by {binding.Id}: {binding.Statement}"));
         }
 
         wanted *= stage.Value;
