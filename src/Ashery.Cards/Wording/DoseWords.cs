@@ -43,8 +43,14 @@ internal static class DoseWords
         [.. doses.GroupBy(d => (d.Pot.Volume.Litres, d.Dose.Grams, d.Dose.Scoops, d.Dose.Method, d.Dose.Can, d.Dose.Spray, d.Dose.Predilution, d.Dose.RateBand))
             .Select(g => (IReadOnlyList<PotDose>)[.. g])];
 
-    /// <summary>The group with most pots; the first of them when several have as many.</summary>
-    public static IReadOnlyList<PotDose> Commonest(IReadOnlyList<PotDose> doses) => Groups(doses).MaxBy(g => g.Sum(d => d.Pot.Count))!;
+    /// <summary>The group with most pots; the one of middling size when several have as many.</summary>
+    public static IReadOnlyList<PotDose> Commonest(IReadOnlyList<PotDose> doses)
+    {
+        var groups = Groups(doses);
+        var most = groups.Max(g => g.Sum(d => d.Pot.Count));
+        var common = groups.Where(g => g.Sum(d => d.Pot.Count) == most).OrderBy(g => g[0].Pot.Volume.Litres).ToList();
+        return common[common.Count / 2];
+    }
 
     /// <summary>In one line, for a label.</summary>
     public static string How(Dose dose, GardenSettings settings)

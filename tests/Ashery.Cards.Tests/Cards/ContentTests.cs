@@ -122,6 +122,13 @@ public class ContentTests
     }
 
     [Fact]
+    public void A_label_gives_the_dose_of_the_commonest_pot_and_else_of_the_middling_one()
+    {
+        Assert.Equal(2, DoseWords.Commonest(Samples.Terrace.Doses)[0].Pot.Volume.Litres);
+        Assert.Equal(5, DoseWords.Commonest([Samples.Dosed("a", 30, 1, 9), Samples.Dosed("b", 5, 1, 2), Samples.Dosed("c", 1, 1, 1)])[0].Pot.Volume.Litres);
+    }
+
+    [Fact]
     public void Lot_number_is_a_pure_function_of_day_and_content()
     {
         var recipe = Samples.Terrace.Recipe;
