@@ -41,6 +41,10 @@ internal sealed class BestBlends(int capacity)
         return c > 0 || (c == 0 && members > Last.Members.Length);
     }
 
+    /// <summary>True when blends of this error and cost would tie with the last one kept.</summary>
+    public bool Ties(double error, double cost) =>
+        Full && Math.Abs(error - Last.Error) <= FoundBlend.Tie && FoundBlend.CompareCost(cost, Last.Cost) == 0;
+
     public bool Add(FoundBlend blend)
     {
         if (Full && blend.CompareTo(Last) >= 0)

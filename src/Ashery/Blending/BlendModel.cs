@@ -119,6 +119,9 @@ internal sealed class BlendModel
     /// <summary>The programme's columns one after the other: u_ij - b_i, b_i, g_i.</summary>
     public double[] Stacked { get; }
 
+    /// <summary>True when some column brings none of the target's nutrients.</summary>
+    public bool HasFillers => Array.Exists(Brings, b => b == 0);
+
     /// <summary>Place of the unpriced share among the levels; -1 when prices are all known or all unknown.</summary>
     public int UnpricedLevel { get; private set; } = -1;
 

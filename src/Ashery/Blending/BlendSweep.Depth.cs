@@ -25,6 +25,11 @@ internal sealed unsafe partial class BlendSweep
             }
 
             chosen[depth] = p;
+            if (PastLast(depth))
+            {
+                return;
+            }
+
             var row = rows + (p * width);
             var (inverse, deeper) = Project(here.Squared[p], row[p], extra);
             var slope = here.Product[p] * inverse;

@@ -30,6 +30,7 @@ internal sealed unsafe partial class BlendSweep : IDisposable
     private readonly int n;
     private readonly int width;
     private readonly int most;
+    private readonly int least;
     private readonly int[] order;
     private readonly double* slab;
     private readonly double* gram;
@@ -41,13 +42,25 @@ internal sealed unsafe partial class BlendSweep : IDisposable
     private readonly int[] members;
     private double worstColumn;
     private double largest;
+    private long looked;
     private int next;
 
+    /// <summary>All sets of at most the request's number of columns.</summary>
     public BlendSweep(BlendModel model, BestBlends best)
+        : this(model, best, Math.Min(model.Request.AtMost, model.Columns), 1)
+    {
+    }
+
+    /// <summary>
+    /// Sets of <paramref name="least"/> to <paramref name="most"/> columns. When the two are the same, sets come in the order of names and the pass
+    /// ends as soon as all that follow would come after the last blend kept, errors and costs being equal.
+    /// </summary>
+    public BlendSweep(BlendModel model, BestBlends best, int most, int least)
     {
         this.model = model;
         this.best = best;
-        most = Math.Min(model.Request.AtMost, model.Columns);
+        this.most = most;
+        this.least = least;
         support = new SupportSolver(model, most);
         order = ColumnOrder(model);
         n = order.Length;
@@ -79,6 +92,9 @@ internal sealed unsafe partial class BlendSweep : IDisposable
     /// <summary>Sets left by the bound and solved.</summary>
     public long Solved => support.Solved;
 
+    /// <summary>Work so far in programmes; a look at a set's hull is a sixteenth of one.</summary>
+    public long Work => support.Solved + (looked >> 4);
+
     /// <summary>True when a programme hit its step limit.</summary>
     public bool Doubtful => support.Doubtful;
 
@@ -91,12 +107,19 @@ internal sealed unsafe partial class BlendSweep : IDisposable
     /// <summary>Goes on until the best blends are proved (true) or so many programmes have been solved (false).</summary>
     public bool Run(long programmes)
     {
-        var until = support.Solved + programmes;
+        var until = Work + programmes;
         for (; next < n && model.Brings[order[next]] > 0; next++)
         {
-            if (support.Solved > until)
+            if (Work > until)
             {
                 return false;
+            }
+
+            chosen[0] = next;
+            if (PastLast(0))
+            {
+                next = n;
+                return true;
             }
 
             From(next);
@@ -253,6 +276,12 @@ internal sealed unsafe partial class BlendSweep : IDisposable
 
     private void Try(int depth)
     {
+        if (depth + 1 < least)
+        {
+            return;
+        }
+
+        looked++;
         if (depth > 1 && !MayHoldTarget(depth))
         {
             return;
@@ -269,6 +298,31 @@ internal sealed unsafe partial class BlendSweep : IDisposable
         {
             best.Add(blend);
         }
+    }
+
+    /// <summary>In a pass over one size: true when every set that starts with those chosen so far comes after the last blend kept.</summary>
+    private bool PastLast(int depth)
+    {
+        if (least != most || !best.Full || best.Last.Members.Length > most)
+        {
+            return false;
+        }
+
+        if (best.Last.Members.Length < most)
+        {
+            return true;
+        }
+
+        for (var k = 0; k <= depth; k++)
+        {
+            var difference = order[chosen[k]] - best.Last.Members[k];
+            if (difference != 0)
+            {
+                return difference > 0;
+            }
+        }
+
+        return false;
     }
 
     /// <summary>True when the column at this place may not join those chosen before.</summary>

@@ -16,6 +16,9 @@ namespace Ashery.Blending;
 /// </remarks>
 internal sealed class BlendTree : IDisposable
 {
+    /// <summary>Nodes that tie with the last blend kept before sets are gone through by size and names instead.</summary>
+    private const long TiedBeforeOrdering = 100;
+
     private readonly BlendModel model;
     private readonly BestBlends best;
     private readonly BlendProgramme programme;
@@ -25,6 +28,7 @@ internal sealed class BlendTree : IDisposable
     private readonly int most;
     private readonly bool sweepLast;
     private bool doubtful;
+    private long tied;
     private readonly ulong[] must;
     private readonly ulong[] without;
     private readonly int[] columns;
@@ -92,6 +96,14 @@ internal sealed class BlendTree : IDisposable
             {
                 store.Free(node);
                 continue;
+            }
+
+            // A host of blends may tie in error and cost (no prices, say); then only number and names decide, and the
+            // tree cannot see those. All that is left comes no earlier than this node.
+            if (best.Ties(store.Error(node), store.Cost(node)) && ++tied % TiedBeforeOrdering == 0
+                && TiedBlends.Finish(model, best, tied))
+            {
+                return true;
             }
 
             Nodes++;
