@@ -11,42 +11,83 @@ internal static class BlendGuard
         ArgumentNullException.ThrowIfNull(request);
         var nutrients = request.Target.Count;
         Require(nutrients > 0, "The target names no nutrient.");
-        Require(request.Target.All(t => double.IsFinite(t) && t > 0), "Every share of the target must be a positive number.");
+        for (var j = 0; j < nutrients; j++)
+        {
+            Require(double.IsFinite(request.Target[j]) && request.Target[j] > 0, "Every share of the target must be a positive number.");
+        }
+
         Require(request.AtMost >= 1 && request.Best >= 1, "AtMost and Best must be at least one.");
         foreach (var column in request.Columns)
         {
-            Require(column.Content.Count == nutrients, $"Column {column.Name} has not one content for each nutrient.");
-            Require(column.Content.All(a => double.IsFinite(a) && a >= 0), $"Column {column.Name} has a content that is no amount.");
-            Require(column.Price is not { } p || (double.IsFinite(p) && p >= 0), $"Column {column.Name} has a price that is no amount.");
+            Check(column, nutrients);
         }
 
         foreach (var row in request.Rows)
         {
-            Require(row.Coefficients.Count == request.Columns.Count, $"Row {row.Name} has not one coefficient for each column.");
-            Require(row.Coefficients.All(double.IsFinite), $"Row {row.Name} has a coefficient that is no number.");
+            Check(row, request.Columns.Count);
         }
 
-        Require(
-            request.ForbiddenPairs.All(p => InRange(p.A, request) && InRange(p.B, request) && p.A != p.B),
-            "A forbidden pair names a column that is not there.");
+        for (var p = 0; p < request.ForbiddenPairs.Count; p++)
+        {
+            var pair = request.ForbiddenPairs[p];
+            Require(
+                InRange(pair.A, request) && InRange(pair.B, request) && pair.A != pair.B, "A forbidden pair names a column that is not there.");
+        }
     }
 
+    /// <summary>The target's shares, summing to one.</summary>
     public static double[] Normalised(IReadOnlyList<double> target)
     {
         // Dividing by the largest first keeps a huge or tiny scale from overflowing the sum.
-        var largest = target.Max();
-        var shares = target.Select(t => t / largest).ToArray();
-        var sum = shares.Sum();
-        return Array.ConvertAll(shares, s => s / sum);
+        double largest = 0;
+        for (var j = 0; j < target.Count; j++)
+        {
+            largest = Math.Max(largest, target[j]);
+        }
+
+        var shares = new double[target.Count];
+        double sum = 0;
+        for (var j = 0; j < shares.Length; j++)
+        {
+            shares[j] = target[j] / largest;
+            sum += shares[j];
+        }
+
+        for (var j = 0; j < shares.Length; j++)
+        {
+            shares[j] /= sum;
+        }
+
+        return shares;
+    }
+
+    private static void Check(Column column, int nutrients)
+    {
+        Require(column.Content.Count == nutrients, "A column has not one content for each nutrient: ", column.Name);
+        for (var j = 0; j < nutrients; j++)
+        {
+            Require(double.IsFinite(column.Content[j]) && column.Content[j] >= 0, "A column has a content that is no amount: ", column.Name);
+        }
+
+        Require(column.Price is not { } p || (double.IsFinite(p) && p >= 0), "A column has a price that is no amount: ", column.Name);
+    }
+
+    private static void Check(LinearRow row, int columns)
+    {
+        Require(row.Coefficients.Count == columns, "A row has not one coefficient for each column: ", row.Name);
+        for (var i = 0; i < columns; i++)
+        {
+            Require(double.IsFinite(row.Coefficients[i]), "A row has a coefficient that is no number: ", row.Name);
+        }
     }
 
     private static bool InRange(int i, BlendRequest request) => i >= 0 && i < request.Columns.Count;
 
-    private static void Require(bool holds, string message)
+    private static void Require(bool holds, string message, string name = "")
     {
         if (!holds)
         {
-            throw new ArgumentException(message);
+            throw new ArgumentException(message + name);
         }
     }
 }

@@ -12,6 +12,7 @@ public static class BlendMeasure
         var target = BlendGuard.Normalised(request.Target);
         var content = new double[target.Length];
         double total = 0;
+        double nutrient = 0;
         double? cost = 0;
         for (var k = 0; k < members.Count; k++)
         {
@@ -21,10 +22,10 @@ public static class BlendMeasure
             for (var j = 0; j < content.Length; j++)
             {
                 content[j] += column.Content[j] * masses[k];
+                nutrient += column.Content[j] * masses[k];
             }
         }
 
-        var nutrient = content.Sum();
         double sum = 0;
         double largest = 0;
         for (var j = 0; j < content.Length; j++)
@@ -34,7 +35,12 @@ public static class BlendMeasure
             largest = Math.Max(largest, deviation);
         }
 
-        var fractions = masses.Select(g => g / total).ToArray();
+        var fractions = new double[members.Count];
+        for (var k = 0; k < fractions.Length; k++)
+        {
+            fractions[k] = masses[k] / total;
+        }
+
         return new Blend(members, fractions, sum / content.Length, largest, nutrient / total, cost / nutrient);
     }
 

@@ -36,7 +36,7 @@ internal sealed class BlendModel
         Columns = Order.Length;
         Nutrients = request.Target.Count;
         RowCount = request.Rows.Count;
-        Target = aim == BlendAim.AtLeast ? [.. request.Target] : BlendGuard.Normalised(request.Target);
+        Target = aim == BlendAim.AtLeast ? Copy(request.Target) : BlendGuard.Normalised(request.Target);
         U = new double[Columns * Nutrients];
         Brings = new double[Columns];
         Scale = new double[Columns];
@@ -55,7 +55,11 @@ internal sealed class BlendModel
             FillRow(r, request.Rows[r].Coefficients);
         }
 
-        largestTarget = Target.Max();
+        foreach (var share in Target)
+        {
+            largestTarget = Math.Max(largestTarget, share);
+        }
+
         Conflicts = FindConflicts(request);
         Levels = FindLevels();
         ProgrammeRows = Nutrients + 1 + RowCount;
@@ -120,7 +124,7 @@ internal sealed class BlendModel
     public double[] Stacked { get; }
 
     /// <summary>True when some column brings none of the target's nutrients.</summary>
-    public bool HasFillers => Array.Exists(Brings, b => b == 0);
+    public bool HasFillers => Holds(Brings, 0);
 
     /// <summary>Place of the unpriced share among the levels; -1 when prices are all known or all unknown.</summary>
     public int UnpricedLevel { get; private set; } = -1;
@@ -218,9 +222,9 @@ internal sealed class BlendModel
     private void FillColumn(int i, Column column)
     {
         double total = 0;
-        foreach (var a in column.Content)
+        for (var j = 0; j < Nutrients; j++)
         {
-            total += a;
+            total += column.Content[j];
         }
 
         var byMass = Aim == BlendAim.AtLeast;
@@ -238,18 +242,18 @@ internal sealed class BlendModel
 
     private void FillRow(int r, IReadOnlyList<double> coefficients)
     {
-        var row = Rows.AsSpan(r * Columns, Columns);
+        var from = r * Columns;
         var largest = 0.0;
         for (var i = 0; i < Columns; i++)
         {
-            row[i] = coefficients[Order[i]] / Scale[i];
-            largest = Math.Max(largest, Math.Abs(row[i]));
+            Rows[from + i] = coefficients[Order[i]] / Scale[i];
+            largest = Math.Max(largest, Math.Abs(Rows[from + i]));
         }
 
         RowScale[r] = largest > 0 ? largest : 1;
-        foreach (ref var g in row)
+        for (var i = 0; i < Columns; i++)
         {
-            g /= RowScale[r];
+            Rows[from + i] /= RowScale[r];
         }
     }
 
@@ -265,25 +269,25 @@ internal sealed class BlendModel
         if (Aim == BlendAim.StrongestAtRatio)
         {
             // Mass takes the place of cost, in the objectives and in the order of blends.
-            Mass.CopyTo(Cost, 0);
+            Array.Copy(Mass, Cost, Columns);
             Array.Clear(Unpriced);
         }
 
-        if (Differ(Unpriced))
+        if (Differ(Unpriced, Unpriced.Length > 0 ? Unpriced[0] : 0))
         {
             UnpricedLevel = levels.Count;
             levels.Add(Unpriced);
         }
 
-        var priced = Array.Exists(Unpriced, u => u == 0);
+        var priced = Holds(Unpriced, 0);
         FlatCost = priced ? 0 : double.PositiveInfinity;
-        if (priced && Array.Exists(Cost, c => c > 0))
+        if (priced && Differ(Cost, 0))
         {
             CostLevel = levels.Count;
             levels.Add(Cost);
         }
 
-        if (Aim != BlendAim.StrongestAtRatio && Differ(Mass))
+        if (Aim != BlendAim.StrongestAtRatio && Differ(Mass, Mass.Length > 0 ? Mass[0] : 0))
         {
             levels.Add(Mass);
         }
@@ -297,23 +301,59 @@ internal sealed class BlendModel
         var stacked = new double[Columns * ProgrammeRows];
         for (var i = 0; i < Columns; i++)
         {
-            var column = stacked.AsSpan(i * ProgrammeRows, ProgrammeRows);
+            var from = i * ProgrammeRows;
             for (var j = 0; j < Nutrients; j++)
             {
-                column[j] = U[(i * Nutrients) + j] - Brings[i];
+                stacked[from + j] = U[(i * Nutrients) + j] - Brings[i];
             }
 
-            column[Nutrients] = Brings[i];
+            stacked[from + Nutrients] = Brings[i];
             for (var r = 0; r < RowCount; r++)
             {
-                column[Nutrients + 1 + r] = Rows[(r * Columns) + i];
+                stacked[from + Nutrients + 1 + r] = Rows[(r * Columns) + i];
             }
         }
 
         return stacked;
     }
 
-    private static bool Differ(double[] level) => Array.Exists(level, v => v != level[0]);
+    private static double[] Copy(IReadOnlyList<double> values)
+    {
+        var copy = new double[values.Count];
+        for (var j = 0; j < copy.Length; j++)
+        {
+            copy[j] = values[j];
+        }
+
+        return copy;
+    }
+
+    private static bool Holds(double[] level, double value)
+    {
+        foreach (var v in level)
+        {
+            if (v == value)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>True when not all are this value.</summary>
+    private static bool Differ(double[] level, double value)
+    {
+        foreach (var v in level)
+        {
+            if (v != value)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
 
     private BitSet[]? FindConflicts(BlendRequest request)
     {
@@ -330,10 +370,11 @@ internal sealed class BlendModel
             conflicts[i] = new BitSet(Columns);
         }
 
-        foreach (var (a, b) in request.ForbiddenPairs)
+        for (var p = 0; p < request.ForbiddenPairs.Count; p++)
         {
-            conflicts[place[a]].Add(place[b]);
-            conflicts[place[b]].Add(place[a]);
+            var pair = request.ForbiddenPairs[p];
+            conflicts[place[pair.A]].Add(place[pair.B]);
+            conflicts[place[pair.B]].Add(place[pair.A]);
         }
 
         return conflicts;

@@ -1,4 +1,5 @@
 using System.Runtime.CompilerServices;
+using System.Runtime.InteropServices;
 using System.Runtime.Intrinsics;
 
 namespace Ashery.Blending;
@@ -10,7 +11,6 @@ internal sealed unsafe partial class BlendProgramme
     /// A dual feasible start: deviations basic below zero, side rows slack, and in the sum row the one column that is
     /// cheapest against those signs; false when no open column counts in the sum.
     /// </summary>
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public bool Start()
     {
         var first = CheapestAlone();
@@ -21,7 +21,7 @@ internal sealed unsafe partial class BlendProgramme
 
         // The inverse of that basis is known without elimination: -1 for deviations, 1 for slacks, and the column's own
         // entries in the column of the sum row.
-        new Span<double>(inverse, stride * RowCount).Clear();
+        NativeMemory.Clear(inverse, (nuint)(stride * RowCount * sizeof(double)));
         for (var r = 0; r < RowCount; r++)
         {
             basic[r] = width + r;
@@ -38,7 +38,6 @@ internal sealed unsafe partial class BlendProgramme
     }
 
     /// <summary>Takes up a saved basis over the open columns; false when it is singular.</summary>
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public bool Restore(ReadOnlySpan<short> from)
     {
         for (var r = 0; r < RowCount; r++)
@@ -175,7 +174,6 @@ internal sealed unsafe partial class BlendProgramme
     }
 
     /// <summary>Multipliers and reduced costs of both kept objectives from the inverse.</summary>
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void PriceAll()
     {
         for (var k = 0; k < RowCount; k++)
@@ -202,10 +200,7 @@ internal sealed unsafe partial class BlendProgramme
 
         Price(pi, null, reduced);
         Price(pi2, cost, reduced2);
-        for (var c = 0; c < width; c += 8)
-        {
-            Vector512.Load(shut + c).Store(closed + c);
-        }
+        Buffer.MemoryCopy(shut, closed, width * sizeof(double), width * sizeof(double));
 
         for (var r = 0; r < RowCount; r++)
         {
@@ -237,10 +232,9 @@ internal sealed unsafe partial class BlendProgramme
     /// Inverts the basis: deviations and slacks are unit columns and cost nothing; the columns follow one by one with
     /// the largest pivot.
     /// </summary>
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private bool Invert()
     {
-        new Span<double>(inverse, stride * RowCount).Clear();
+        NativeMemory.Clear(inverse, (nuint)(stride * RowCount * sizeof(double)));
         var taken = stackalloc bool[RowCount];
         var ids = stackalloc int[RowCount];
         var signs = stackalloc double[RowCount];

@@ -23,7 +23,6 @@ internal sealed unsafe partial class BlendProgramme
     }
 
     /// <summary>Runs to the optimum, or until the value passes the cutoff.</summary>
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public Outcome Run(double cutoff)
     {
         var limit = 60 + (20 * RowCount);
@@ -90,6 +89,7 @@ internal sealed unsafe partial class BlendProgramme
     }
 
     /// <summary>The row of the tableau and each column's ratio in it; returns the least ratio.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private double ColumnRatios(double s)
     {
         var least = Vector512.Create(double.PositiveInfinity);
@@ -144,6 +144,7 @@ internal sealed unsafe partial class BlendProgramme
     }
 
     /// <summary>Of the variables whose ratio ties with t, the lexicographically least.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private int Choose(double s, double t)
     {
         var enter = -1;
@@ -230,6 +231,7 @@ internal sealed unsafe partial class BlendProgramme
     }
 
     /// <summary>Moves the multipliers of both kept objectives along the row of the inverse.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Move(double step, double step2)
     {
         var v1 = Vector512.Create(-step);
@@ -250,6 +252,7 @@ internal sealed unsafe partial class BlendProgramme
     }
 
     /// <summary>Brings a variable into the basis for the one in this row.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Exchange(int row, int enter, double s)
     {
         double step;
@@ -302,6 +305,7 @@ internal sealed unsafe partial class BlendProgramme
     }
 
     /// <summary>The inverse times a column.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void FillEntering(int column)
     {
         for (var k = 0; k < stride; k += 8)
@@ -317,6 +321,7 @@ internal sealed unsafe partial class BlendProgramme
     }
 
     /// <summary>Turns the inverse so that the entering column becomes the unit vector of this row.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Eliminate(int row)
     {
         var pivot = 1 / entering[row];

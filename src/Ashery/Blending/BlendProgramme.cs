@@ -1,6 +1,4 @@
-using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
-using System.Runtime.Intrinsics;
 
 namespace Ashery.Blending;
 
@@ -115,7 +113,7 @@ internal sealed unsafe partial class BlendProgramme : IDisposable
         Columns = model.Columns;
         for (var r = 0; r < RowCount; r++)
         {
-            var row = new Span<double>(a + (r * width), width);
+            var row = a + (r * width);
             for (var c = 0; c < Columns; c++)
             {
                 row[c] = model.Stacked[(c * RowCount) + r];
@@ -124,14 +122,13 @@ internal sealed unsafe partial class BlendProgramme : IDisposable
 
         for (var l = 0; l < levels; l++)
         {
-            model.Levels[l].CopyTo(new Span<double>(cost + (l * width), width));
+            Marshal.Copy(model.Levels[l], 0, (nint)(cost + (l * width)), Columns);
         }
 
         OpenAll();
     }
 
     /// <summary>Takes the columns named.</summary>
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public void Load(ReadOnlySpan<int> columns)
     {
         Columns = columns.Length;

@@ -79,14 +79,23 @@ internal sealed record FoundBlend(int[] Members, double[] X, double Error, doubl
 
     public Blend ToBlend(BlendModel model)
     {
+        // By place in the request, kept sorted while it is filled.
+        var places = new int[Members.Length];
         var mass = new double[Members.Length];
-        for (var k = 0; k < Members.Length; k++)
+        for (var k = 0; k < places.Length; k++)
         {
-            mass[k] = X[k] / model.Scale[Members[k]];
+            var place = model.Order[Members[k]];
+            var at = k;
+            for (; at > 0 && places[at - 1] > place; at--)
+            {
+                places[at] = places[at - 1];
+                mass[at] = mass[at - 1];
+            }
+
+            places[at] = place;
+            mass[at] = X[k] / model.Scale[Members[k]];
         }
 
-        var places = Array.ConvertAll(Members, i => model.Order[i]);
-        Array.Sort(places, mass);
         return BlendMeasure.Of(model.Request, places, mass);
     }
 }

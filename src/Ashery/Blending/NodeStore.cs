@@ -4,7 +4,7 @@ namespace Ashery.Blending;
 internal sealed class NodeStore(int columns, int rows)
 {
     private readonly List<int> heap = [];
-    private readonly Stack<int> free = new();
+    private readonly List<int> free = [];
     private double[] error = new double[64];
     private double[] cost = new double[64];
     private ulong[] sets = new ulong[64 * 2 * ((columns + 63) / 64)];
@@ -30,7 +30,13 @@ internal sealed class NodeStore(int columns, int rows)
 
     public int Push(double nodeError, double nodeCost)
     {
-        if (!free.TryPop(out var node))
+        int node;
+        if (free.Count > 0)
+        {
+            node = free[^1];
+            free.RemoveAt(free.Count - 1);
+        }
+        else
         {
             node = used++;
             if (node == error.Length)
@@ -82,7 +88,7 @@ internal sealed class NodeStore(int columns, int rows)
         }
     }
 
-    public void Free(int node) => free.Push(node);
+    public void Free(int node) => free.Add(node);
 
     private bool Before(int a, int b) => error[a] < error[b] || (error[a] == error[b] && cost[a] < cost[b]);
 }
