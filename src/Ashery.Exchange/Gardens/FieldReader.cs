@@ -23,6 +23,27 @@ internal sealed class FieldReader
 
     public void Missing(string path, string wayOut) => problems.Add(new(path, "This is missing.", wayOut));
 
+    /// <summary>Reads every item of a list, each under its own path; items that cannot be read are left out.</summary>
+    public List<T> All<TDto, T>(IReadOnlyList<TDto>? items, string path, Func<TDto, string, T?> read)
+        where T : class
+    {
+        var all = new List<T>();
+        for (var i = 0; i < (items?.Count ?? 0); i++)
+        {
+            var at = FormattableString.Invariant($"{path}[{i}]");
+            if (items![i] is null)
+            {
+                Missing(at, "Take out the null.");
+            }
+            else if (read(items[i], at) is { } item)
+            {
+                all.Add(item);
+            }
+        }
+
+        return all;
+    }
+
     public string Text(string? text, string path, int longest)
     {
         if (string.IsNullOrWhiteSpace(text))

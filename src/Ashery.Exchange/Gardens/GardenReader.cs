@@ -1,10 +1,6 @@
 using System.Globalization;
-using Ashery.Climate;
-using Ashery.Crops;
-using Ashery.Feeds;
 using Ashery.Gardens;
 using Ashery.Materials;
-using Ashery.Pots;
 using Ashery.Problems;
 using Ashery.Quantities;
 
@@ -23,11 +19,11 @@ internal sealed class GardenReader
         }
 
         var name = fields.Text(dto.Name, "name", 120);
-        var place = ReadPlace(dto.Place);
-        var shelf = All(dto.Shelf, "shelf", ReadBag);
-        var scoops = All(dto.Scoops, "scoops", ReadScoop);
-        var pots = All(dto.Pots, "pots", ReadPot);
-        var feeds = All(dto.Feeds, "feeds", (f, path) => new FeedReader(fields, shelf).Read(f, path));
+        var place = new PlaceReader(fields).Read(dto.Place);
+        var shelf = fields.All(dto.Shelf, "shelf", ReadBag);
+        var scoops = fields.All(dto.Scoops, "scoops", ReadScoop);
+        var pots = fields.All(dto.Pots, "pots", new PotReader(fields).Read);
+        var feeds = fields.All(dto.Feeds, "feeds", (f, path) => new FeedReader(fields, shelf).Read(f, path));
         Distinct(shelf, static b => b.Id, "shelf");
         Distinct(scoops, static s => s.Name, "scoops");
         Distinct(pots, static p => p.Id, "pots");
@@ -57,29 +53,9 @@ internal sealed class GardenReader
     /// <summary>Bags alone, as a shelf file holds them.</summary>
     public Result<IReadOnlyList<Bag>> ReadShelf(IReadOnlyList<BagDto> bags)
     {
-        var shelf = All(bags, "shelf", ReadBag);
+        var shelf = fields.All(bags, "shelf", ReadBag);
         Distinct(shelf, static b => b.Id, "shelf");
         return fields.HasErrors ? Result.Fail<IReadOnlyList<Bag>>(fields.Problems) : Result.Of<IReadOnlyList<Bag>>(shelf, fields.Problems);
-    }
-
-    private List<T> All<TDto, T>(IReadOnlyList<TDto>? items, string path, Func<TDto, string, T?> read)
-        where T : class
-    {
-        var all = new List<T>();
-        for (var i = 0; i < (items?.Count ?? 0); i++)
-        {
-            var at = FormattableString.Invariant($"{path}[{i}]");
-            if (items![i] is null)
-            {
-                fields.Missing(at, "Take out the null.");
-            }
-            else if (read(items[i], at) is { } item)
-            {
-                all.Add(item);
-            }
-        }
-
-        return all;
     }
 
     private void Distinct<T>(List<T> items, Func<T, string> key, string path)
@@ -88,58 +64,6 @@ internal sealed class GardenReader
         {
             fields.Add(new(path, $"\"{twice.Key}\" is there {twice.Count().ToString(CultureInfo.InvariantCulture)} times.", "Give each its own id."));
         }
-    }
-
-    private Place ReadPlace(PlaceDto? dto)
-    {
-        if (dto is null)
-        {
-            fields.Missing("place", "Give name and latitude, such as { \"name\": \"Terrace\", \"latitude\": 41.2 }.");
-            dto = new() { Name = "?", Latitude = 0 };
-        }
-
-        var normals = dto.Normals is { } months
-            ? All(months, "place.normals", ReadMonth)
-            : null;
-        if (normals is not null && normals.Count != 12 && !fields.HasErrors)
-        {
-            fields.Add(new("place.normals", FormattableString.Invariant($"There are {normals.Count} months."), "Give twelve, January first, or leave them out."));
-        }
-
-        return new Place
-        {
-            Name = fields.Text(dto.Name, "place.name", 120),
-            Latitude = fields.Number(dto.Latitude, "place.latitude", -90, 90, "degrees"),
-            Normals = normals,
-            Seasons = All(dto.Seasons, "place.seasons", ReadSeason),
-        };
-    }
-
-    private MonthlyNormal ReadMonth(MonthDto m, string path)
-    {
-        var max = fields.Number(m.MeanMax, path + ".meanMax", -60, 60, "°C");
-        var min = fields.Number(m.MeanMin, path + ".meanMin", -60, 60, "°C");
-        if (min > max)
-        {
-            fields.Add(new(path, "The mean minimum is above the mean maximum.", "Check whether the two were swapped."));
-        }
-
-        return new(max, min, fields.Number(m.Rain, path + ".rain", 0, 3000, "mm"));
-    }
-
-    private Season ReadSeason(SeasonDto s, string path) =>
-        new(fields.Word<SeasonKind>(s.Kind, path + ".kind"), ReadDay(s.From, path + ".from"), ReadDay(s.To, path + ".to"));
-
-    private MonthDay ReadDay(string? text, string path)
-    {
-        // 2024 was a leap year, so that 02-29 is a day.
-        if (text is { Length: 5 } && DateOnly.TryParseExact("2024-" + text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var d))
-        {
-            return new(d.Month, d.Day);
-        }
-
-        fields.Add(new(path, text is null ? "This is missing." : $"\"{text}\" is not a day of the year.", "Write month and day as 03-15."));
-        return new(1, 1);
     }
 
     private Bag? ReadBag(BagDto dto, string path)
@@ -165,55 +89,6 @@ internal sealed class GardenReader
             static c => c.Key,
             c => fields.Spread(c.Value, $"{path}.calibrations.{c.Key}", 0.001, 20000),
             StringComparer.OrdinalIgnoreCase));
-
-    private Pot ReadPot(PotDto dto, string path)
-    {
-        var cropId = fields.Text(dto.Crop, path + ".crop", 80);
-        if (dto.Crop is not null && CropCatalogue.Default.Find(cropId) is null)
-        {
-            var near = CropCatalogue.Default.Suggest(cropId);
-            fields.Add(new(path + ".crop", $"There is no crop \"{cropId}\" in the catalogue.", near.Count > 0 ? "Did you mean " + string.Join(" or ", near) + "?" : "List crops with `ashery crops`."));
-        }
-
-        var id = fields.Text(dto.Id, path + ".id", 80);
-        var size = dto.Volume is null && (dto.Diameter is not null || dto.Height is not null)
-            ? new PotSize(fields.Number(dto.Diameter, path + ".diameter", 3, 200, "cm"), fields.Number(dto.Height, path + ".height", 3, 200, "cm"), dto.BottomDiameter)
-            : null;
-        return new Pot
-        {
-            Id = id,
-            Name = dto.Name is null ? id : fields.Text(dto.Name, path + ".name", 120),
-            CropId = cropId,
-            Volume = ReadVolume(dto, size, path),
-            Size = size,
-            Medium = fields.Word<MediumKind>(dto.Medium, path + ".medium"),
-            Stage = fields.Word<PlantStage>(dto.Stage, path + ".stage", PlantStage.Mature),
-            Planted = fields.Date(dto.Planted, path + ".planted"),
-            LastRepotted = fields.Date(dto.LastRepotted, path + ".lastRepotted"),
-            Count = (int)(fields.Optional(dto.Count, path + ".count", 1, 10000, "pots") ?? 1),
-            Place = dto.Place is null ? null : fields.Text(dto.Place, path + ".place", 80),
-            NeedsTraceElements = dto.NeedsTraceElements,
-            LowPhosphorus = dto.LowPhosphorus,
-        };
-    }
-
-    private Volume ReadVolume(PotDto dto, PotSize? size, string path)
-    {
-        if (dto.Volume is null && size is null)
-        {
-            fields.Missing(path + ".volume", "Give the litres of medium, or diameter and height in cm.");
-            return new(1);
-        }
-
-        var before = fields.Problems.Count;
-        var volume = size is null ? PotVolume.Check(new(dto.Volume!.Value), path) : PotVolume.From(size, path);
-        if (!volume.Ok && before == fields.Problems.Count)
-        {
-            fields.AddRange(volume.Problems);
-        }
-
-        return volume.Ok ? volume.Value : new(1);
-    }
 
     private GardenSettings ReadSettings(SettingsDto dto, List<Scoop> scoops)
     {
