@@ -15,7 +15,7 @@ internal sealed class TemporaryFolder : IDisposable
 
     /// <summary>Words of an example with the files they write moved into this folder.</summary>
     public string[] Into(string[] words) =>
-        [.. words.Select(w => System.IO.Path.GetExtension(w) is ".ics" or ".pdf" or ".html" or ".svg" or ".txt" ? File(w) : w)];
+        [.. words.Select(w => System.IO.Path.GetExtension(w) is ".ics" or ".pdf" or ".html" or ".svg" or ".txt" or ".csv" or ".json" ? File(w) : w)];
 
     public void Dispose() => Directory.Delete(Path, recursive: true);
 }
