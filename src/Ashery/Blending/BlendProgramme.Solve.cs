@@ -4,7 +4,7 @@ using System.Runtime.Intrinsics;
 
 namespace Ashery.Blending;
 
-/// <content>The dual simplex itself.</content>
+/// <content>The dual simplex itself; long, because its loops share registers and read best in one place.</content>
 internal sealed unsafe partial class BlendProgramme
 {
     /// <summary>How a solve ended.</summary>
