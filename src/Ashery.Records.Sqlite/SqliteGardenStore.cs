@@ -47,7 +47,8 @@ public sealed class SqliteGardenStore : IGardenStore
             using (var db = new GardenDb(opened))
             {
                 var known = db.Database.GetMigrations().ToHashSet();
-                if (db.Database.GetAppliedMigrations().FirstOrDefault(m => !known.Contains(m)) is { } unknown)
+                var applied = db.Database.GetAppliedMigrations().ToList();
+                if (applied.FirstOrDefault(m => !known.Contains(m)) is { } unknown)
                 {
                     return Result.Fail<SqliteGardenStore>(
                         "garden file",
@@ -55,7 +56,11 @@ public sealed class SqliteGardenStore : IGardenStore
                         "Use that newer Ashery, or name another file with ASHERY_HOME.");
                 }
 
-                db.Database.Migrate();
+                // Migrating compares the whole model even when there is nothing to do, which a short command would wait for.
+                if (applied.Count < known.Count)
+                {
+                    db.Database.Migrate();
+                }
             }
 
             return Result.Of(new SqliteGardenStore(opened, clock ?? TimeProvider.System, full));
