@@ -97,7 +97,20 @@ internal sealed class PlanRun(PlanContext context)
         }
 
         Stock.Take(feed, total, slot.Day);
-        Emit(slot, feed, given, reasons, leftOut);
+        Emit(slot, feed, given, [.. reasons, .. ColdAmmonium(slot, feed)], leftOut);
+    }
+
+    /// <summary>Cold media turn ammonium into nitrate slowly: a feed that is mostly ammonium or urea says so in cool months.</summary>
+    private IEnumerable<string> ColdAmmonium(FeedSlot slot, Feed feed)
+    {
+        var rule = context.Rules["ammonium-cold"];
+        var n = feed.Nitrogen;
+        if (slot.Kind == FeedKind.Mineral && rule.IsOn && n.Ammonium + n.Urea > n.Total / 2
+            && context.Seasons.Calendar.NormalOf(slot.Day) is { } normal && (normal.MeanMax + normal.MeanMin) / 2 < rule["celsius"])
+        {
+            Applied.Add(rule.Id);
+            yield return rule.Statement + " This feed's nitrogen is mostly ammonium or urea.";
+        }
     }
 
     private List<Dose> Doses(FeedSlot slot, Feed feed, List<(Pot Pot, Crop Crop)> pots)

@@ -57,6 +57,11 @@ public static class Dosing
             }
         }
 
+        if (request.Feed.Kind == FeedKind.Mineral && request.Feed.SaltIndex is null)
+        {
+            notes.Add(new("feed " + request.Feed.Id, $"A part of {request.Feed.Name} has no published salt index, so its salt cannot be held to a cap.", "Begin with half the dose and watch the leaf tips.", Severity.Note));
+        }
+
         var full = wanted;
         var fullTop = request.Basis == DoseBasis.PublishedRate && n > 0 ? rate.Published.Range.High * litres / feeds / n : double.PositiveInfinity;
         var top = fullTop;

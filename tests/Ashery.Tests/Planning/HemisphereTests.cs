@@ -53,4 +53,16 @@ public class HemisphereTests
             Assert.InRange(b.Season, a.Season * 0.93, a.Season * 1.07);
         }
     }
+
+    // Lang and Elliott 1991 (seen): nitrification is negligible in acid media; the temperature, 15 °C, is from memory.
+    [Fact]
+    public void Ammonium_in_cool_months_is_pointed_out()
+    {
+        var plan = YearPlanner.Plan(new(Garden(North, 44), new(2027, 1, 1)));
+        Assert.All(plan.Feeds.Where(static f => f.Kind == FeedKind.Mineral), static f =>
+        {
+            var month = North[f.Date.Month - 1];
+            Assert.Equal((month.MeanMax + month.MeanMin) / 2 < 15, f.Reasons.Any(static r => r.Contains("mostly ammonium", StringComparison.Ordinal)));
+        });
+    }
 }
