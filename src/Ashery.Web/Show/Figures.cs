@@ -32,6 +32,18 @@ public static class Figures
     public static string Grade(LabelAnalysis label) =>
         $"{Grade(label.Percent(Nutrient.N))}-{Grade(label.Percent(Nutrient.P))}-{Grade(label.Percent(Nutrient.K))}";
 
+    /// <summary>The grade, or what else it holds most of when it holds none of the three.</summary>
+    public static string Contents(LabelAnalysis label)
+    {
+        if (label[Nutrient.N] + label[Nutrient.P] + label[Nutrient.K] > 0)
+        {
+            return Grade(label);
+        }
+
+        var most = label.Present.OrderByDescending(n => label[n]).Take(2).Select(n => $"{n} {Percent(label[n])}");
+        return string.Join(", ", most) is { Length: > 0 } text ? text : "no nutrients";
+    }
+
     public static string Money(double? amount, string currency) =>
         amount is { } a ? $"{a.ToString("0.00", CultureInfo.InvariantCulture)} {currency}" : "not known";
 

@@ -42,6 +42,8 @@
 
   document.addEventListener("click", event => {
     if (event.target.closest("[data-print]")) print();
+    // Enhanced navigation scrolls to a place on the page, and leaves the focus behind.
+    if (event.target.closest(".skip")) document.getElementById("main").focus();
   });
 
   const arrived = () => {

@@ -25,7 +25,7 @@ internal sealed class MixDesk(Garden garden)
             ("atmost", "4"),
             ("use", nameof(BlendUse.DryStored)),
             ("batch", "500 g"),
-            ("measure", garden.Settings.Scoop is null ? "scale" : "scoop"),
+            ("measure", garden.Settings.Scoop is null ? "free" : "scoop"),
             ("step", Figures.Number(garden.Settings.ScaleStep)),
             ("scoop", garden.Settings.Scoop ?? ""));
     }

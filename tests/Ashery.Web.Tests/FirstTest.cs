@@ -1,7 +1,0 @@
-namespace Ashery.Web.Tests;
-
-public class FirstTest
-{
-    [Fact]
-    public void Test_project_runs() => Assert.Equal("Ashery.Web.Tests", typeof(FirstTest).Namespace);
-}

@@ -1,0 +1,56 @@
+namespace Ashery.Web.Tests.Support;
+
+/// <summary>Every page of the application on the demo garden, with the states that look different.</summary>
+internal static class AllPages
+{
+    public static IReadOnlyList<(string Name, string Path)> All { get; } =
+    [
+        ("today", "/"),
+        ("shelf", "/shelf"),
+        ("find-bag", "/shelf/add?find=phosphate"),
+        ("new-bag", "/shelf/new?material=urea"),
+        ("own-bag", "/shelf/new"),
+        ("bag", "/shelf/{bag}"),
+        ("read-shelf", "/shelf/import"),
+        ("mix", "/mix"),
+        ("mix-out-of-reach", "/mix?want=30-30-30&from=shelf"),
+        ("mix-limits", "/mix?want=4:1:5&from=shelf&urea=0&chloride=2&draws=yes&show=2"),
+        ("mix-wrong", "/mix?want=four&from=shelf"),
+        ("pots", "/pots"),
+        ("pots-not-today", "/pots?on=2026-05-09&max=39&state-{pot}=wilted"),
+        ("new-pot", "/pots/add"),
+        ("pot", "/pots/{pot}"),
+        ("year", "/year"),
+        ("rules", "/year/rules"),
+        ("rule", "/year/rules/mineral-hot-season"),
+        ("cards", "/cards"),
+        ("card", "/cards/{feed}"),
+        ("label", "/cards/{feed}?kind=label"),
+        ("card-year", "/cards/year"),
+        ("card-shopping", "/cards/shopping"),
+        ("together", "/compatible?with=calcium-nitrate-tetrahydrate&with=epsom-salt&with=neem-cake"),
+        ("crops", "/crops"),
+        ("crop", "/crops/rose"),
+        ("materials", "/materials"),
+        ("material", "/materials/potassium-nitrate"),
+        ("settings", "/settings"),
+        ("place", "/settings/place"),
+        ("scoops", "/settings/scoops"),
+        ("changes", "/settings/changes"),
+        ("restore", "/settings/restore"),
+        ("more", "/more"),
+        ("help", "/help"),
+        ("too-large", "/too-large?size=200&from=/shelf/import"),
+        ("nothing-here", "/nothing-here"),
+    ];
+
+    /// <summary>The address with ids of this site's garden.</summary>
+    public static string On(Site site, string path)
+    {
+        var garden = site.Garden;
+        return path
+            .Replace("{bag}", garden.Shelf[0].Id, StringComparison.Ordinal)
+            .Replace("{pot}", garden.Pots[0].Id, StringComparison.Ordinal)
+            .Replace("{feed}", garden.Feeds[0].Id, StringComparison.Ordinal);
+    }
+}

@@ -1,0 +1,56 @@
+using Ashery.Gardens;
+using Ashery.Records;
+using Ashery.Web.Hosting;
+using Microsoft.AspNetCore.Builder;
+using Microsoft.Data.Sqlite;
+using Microsoft.Extensions.DependencyInjection;
+
+namespace Ashery.Web.Tests.Support;
+
+/// <summary>The web application on a port of its own with a garden of its own, demo at first.</summary>
+internal sealed class Site : IAsyncDisposable
+{
+    private readonly string folder;
+    private readonly WebApplication app;
+
+    private Site(string folder, WebApplication app)
+    {
+        this.folder = folder;
+        this.app = app;
+        Address = AsheryServer.Address(app);
+        Http = new HttpClient { BaseAddress = new Uri(Address) };
+    }
+
+    public string Address { get; }
+
+    public HttpClient Http { get; }
+
+    public IGardenStore Store => app.Services.GetRequiredService<IGardenStore>();
+
+    public Garden Garden => Store.Load()!.Garden;
+
+    public static async Task<Site> StartAsync()
+    {
+        var folder = Directory.CreateTempSubdirectory("ashery-web-").FullName;
+        var built = AsheryServer.Build(new ServerOptions { Port = 0, GardenFile = Path.Combine(folder, "garden.db"), Clock = new StoppedClock() });
+        Assert.True(built.Ok, string.Join(' ', built.Problems));
+        await built.Value.StartAsync();
+        return new Site(folder, built.Value);
+    }
+
+    /// <summary>Puts a garden in, as another window would.</summary>
+    public void Put(Func<Garden, Garden> change, string what = "changed elsewhere")
+    {
+        var now = Store.Load()!;
+        Assert.IsType<SaveOutcome.Saved>(Store.Save(change(now.Garden), now.Version, what));
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        Http.Dispose();
+        await app.StopAsync();
+        await app.DisposeAsync();
+        SqliteConnection.ClearAllPools();
+        Directory.Delete(folder, recursive: true);
+    }
+}
