@@ -138,20 +138,20 @@ internal sealed unsafe partial class BlendSweep : IDisposable
     /// <summary>Columns without nutrients last: they cannot be a base.</summary>
     private static int[] ColumnOrder(BlendModel model)
     {
-        var order = new int[model.Columns];
+        var sorted = new int[model.Columns];
         var at = 0;
         foreach (var bringing in new[] { true, false })
         {
-            for (var i = 0; i < order.Length; i++)
+            for (var i = 0; i < sorted.Length; i++)
             {
                 if (model.Brings[i] > 0 == bringing)
                 {
-                    order[at++] = i;
+                    sorted[at++] = i;
                 }
             }
         }
 
-        return order;
+        return sorted;
     }
 
     private void FillGram()

@@ -17,6 +17,7 @@ internal static class Programs
     {
         var start = new ProcessStartInfo(program, args)
         {
+            UseShellExecute = false,
             RedirectStandardOutput = true,
             RedirectStandardError = true,
             StandardOutputEncoding = Encoding.UTF8,

@@ -71,7 +71,7 @@ public class RealRunTests
 
     private static System.Diagnostics.Process Serve(string home, out string address)
     {
-        var start = new ProcessStartInfo("bash", [Path.Combine(Repository.Root(), "run")]) { RedirectStandardOutput = true, RedirectStandardError = true };
+        var start = new ProcessStartInfo("bash", [Path.Combine(Repository.Root(), "run")]) { UseShellExecute = false, RedirectStandardOutput = true, RedirectStandardError = true };
         start.Environment["ASHERY_HOME"] = home;
         start.Environment["ASPNETCORE_URLS"] = "http://0.0.0.0:9999";
         var process = System.Diagnostics.Process.Start(start)!;

@@ -32,7 +32,7 @@ public class ShelfTests
         var run = Command.Run(at, "shelf", "--import", bags);
         Assert.Equal((0, string.Empty), (run.Code, run.Errors));
         Assert.Contains("urea", Command.Run(at, "shelf").Output, StringComparison.Ordinal);
-        Assert.Contains($"{demo.Shelf.Count + 1} bags", Command.Run(at, "shelf").Output, StringComparison.Ordinal);
+        Assert.Contains(FormattableString.Invariant($"{demo.Shelf.Count + 1} bags"), Command.Run(at, "shelf").Output, StringComparison.Ordinal);
     }
 
     public static TheoryData<string, string> WrongTables => new()

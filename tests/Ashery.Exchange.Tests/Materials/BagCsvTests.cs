@@ -127,7 +127,7 @@ public class BagCsvTests
         var before = GC.GetAllocatedBytesForCurrentThread();
         var read = BagCsv.Read(stream);
         Assert.False(read.Ok);
-        Assert.True(stream.Given < 5 * 1024 * 1024, $"{stream.Given} bytes were taken");
+        Assert.True(stream.Given < 5 * 1024 * 1024, FormattableString.Invariant($"{stream.Given} bytes were taken"));
         Assert.True(GC.GetAllocatedBytesForCurrentThread() - before < 64L * 1024 * 1024);
     }
 

@@ -57,7 +57,7 @@ public class CropDataTests
         {
             var ratio = crop.Ratio;
             Assert.True(ratio.N > 0 && ratio.P2O5 >= 0 && ratio.K2O >= 0 && ratio.N >= ratio.P2O5, crop.Id);
-            Assert.True(Printed(ratio) || !string.IsNullOrEmpty(ratio.Note), $"{crop.Id}: {ratio.AsPrinted} is shipped as {ratio.N}:{ratio.P2O5}:{ratio.K2O}");
+            Assert.True(Printed(ratio) || !string.IsNullOrEmpty(ratio.Note), FormattableString.Invariant($"{crop.Id}: {ratio.AsPrinted} is shipped as {ratio.N}:{ratio.P2O5}:{ratio.K2O}"));
         });
 
     // McBride and others 2014, HortScience 49:1518 (abstract seen): 1.08 g N/L in 1.25 L pots, 0.36 to 0.72 in 3 L pots.

@@ -63,11 +63,11 @@ public class ConversionTests
     [Fact]
     public void Constants_in_code_are_those_of_the_weights_in_the_data()
     {
-        Assert.Equal(Read("P2O5").Fraction("P"), LabelBasis.PhosphorusInP2O5, 1e-12);
-        Assert.Equal(Read("K2O").Fraction("K"), LabelBasis.PotassiumInK2O, 1e-12);
-        Assert.Equal(Read("CaO").Fraction("Ca"), LabelBasis.CalciumInCaO, 1e-12);
-        Assert.Equal(Read("MgO").Fraction("Mg"), LabelBasis.MagnesiumInMgO, 1e-12);
-        Assert.Equal(Read("SO3").Fraction("S"), LabelBasis.SulfurInSO3, 1e-12);
+        Assert.Equal(LabelBasis.PhosphorusInP2O5, Read("P2O5").Fraction("P"), 1e-12);
+        Assert.Equal(LabelBasis.PotassiumInK2O, Read("K2O").Fraction("K"), 1e-12);
+        Assert.Equal(LabelBasis.CalciumInCaO, Read("CaO").Fraction("Ca"), 1e-12);
+        Assert.Equal(LabelBasis.MagnesiumInMgO, Read("MgO").Fraction("Mg"), 1e-12);
+        Assert.Equal(LabelBasis.SulfurInSO3, Read("SO3").Fraction("S"), 1e-12);
     }
 
     // Molar masses as printed in the retrieved Wikipedia boxes (seen): KH2PO4 136.086, K2CO3 138.205, Ca(NO3)2 164.088 and its tetrahydrate 236.15.

@@ -58,7 +58,7 @@ public class DoseRoundTests
     {
         var garden = SomeGardens.With(AllYear) with
         {
-            Pots = [.. Enumerable.Range(1, 5).Select(static i => SomeGardens.Pot("p" + i, 0.2 * i, "african-violet"))],
+            Pots = [.. Enumerable.Range(1, 5).Select(static i => SomeGardens.Pot(FormattableString.Invariant($"p{i}"), 0.2 * i, "african-violet"))],
             Settings = new() { ScaleStep = 1 },
         };
         var doses = DoseRound.For(new(garden, Day)).Value!.Pots.Select(static p => p.Dose).ToList();
