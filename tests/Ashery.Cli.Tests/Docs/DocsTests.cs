@@ -116,6 +116,11 @@ public class DocsTests
     private static IEnumerable<string> Links(string text)
     {
         var prose = Outside(text);
+        foreach (var picture in prose.Split("<img src=\"").Skip(1))
+        {
+            yield return picture[..picture.IndexOf('"', StringComparison.Ordinal)];
+        }
+
         for (var at = prose.IndexOf("](", StringComparison.Ordinal); at >= 0; at = prose.IndexOf("](", at + 2, StringComparison.Ordinal))
         {
             var end = prose.IndexOf(')', at);
