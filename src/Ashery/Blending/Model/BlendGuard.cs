@@ -6,6 +6,9 @@ namespace Ashery.Blending;
 /// </summary>
 internal static class BlendGuard
 {
+    /// <summary>Far above any mass fraction, price or limit, far below where sums overflow.</summary>
+    private const double Largest = 1e12;
+
     public static void Check(BlendRequest request)
     {
         ArgumentNullException.ThrowIfNull(request);
@@ -13,7 +16,7 @@ internal static class BlendGuard
         Require(nutrients > 0, "The target names no nutrient.");
         for (var j = 0; j < nutrients; j++)
         {
-            Require(double.IsFinite(request.Target[j]) && request.Target[j] > 0, "Every share of the target must be a positive number.");
+            Require(request.Target[j] > 0 && double.IsFinite(request.Target[j]), "Every share of the target must be a positive number.");
         }
 
         Require(request.AtMost >= 1 && request.Best >= 1, "AtMost and Best must be at least one.");
@@ -66,10 +69,10 @@ internal static class BlendGuard
         Require(column.Content.Count == nutrients, "A column has not one content for each nutrient: ", column.Name);
         for (var j = 0; j < nutrients; j++)
         {
-            Require(double.IsFinite(column.Content[j]) && column.Content[j] >= 0, "A column has a content that is no amount: ", column.Name);
+            Require(column.Content[j] is >= 0 and <= Largest, "A column has a content that is no amount: ", column.Name);
         }
 
-        Require(column.Price is not { } p || (double.IsFinite(p) && p >= 0), "A column has a price that is no amount: ", column.Name);
+        Require(column.Price is null or (>= 0 and <= Largest), "A column has a price that is no amount: ", column.Name);
     }
 
     private static void Check(LinearRow row, int columns)
@@ -77,7 +80,7 @@ internal static class BlendGuard
         Require(row.Coefficients.Count == columns, "A row has not one coefficient for each column: ", row.Name);
         for (var i = 0; i < columns; i++)
         {
-            Require(double.IsFinite(row.Coefficients[i]), "A row has a coefficient that is no number: ", row.Name);
+            Require(Math.Abs(row.Coefficients[i]) <= Largest, "A row has a coefficient that is no number: ", row.Name);
         }
     }
 

@@ -47,20 +47,22 @@ internal sealed unsafe partial class BlendProgramme
 
             var t = Math.Min(ColumnRatios(s), RowRatios(s));
             var id = basic[row];
-            if (id >= width && id < width + d && t >= weightAbove + weightBelow)
+            var turn = id >= width && id < width + d ? weightAbove + weightBelow : double.PositiveInfinity;
+            var enter = t <= turn + Tied && !double.IsPositiveInfinity(t) ? Choose(s, t) : -1;
+            if (enter >= 0 && (t < turn - Tied || Negative(enter, s)))
             {
-                // The deviation changes sides before anything else can come in.
-                Move(s * (weightAbove + weightBelow), 0);
-                sign[row] = -sign[row];
-                continue;
+                Exchange(row, enter, s);
             }
-
-            if (double.IsPositiveInfinity(t))
+            else if (double.IsPositiveInfinity(turn))
             {
                 return Outcome.Infeasible;
             }
-
-            Exchange(row, Choose(s, t), s);
+            else
+            {
+                // The deviation changes sides before anything else can come in.
+                Move(s * turn, 0);
+                sign[row] = -sign[row];
+            }
         }
 
         return Outcome.Unfinished;
@@ -182,6 +184,21 @@ internal sealed unsafe partial class BlendProgramme
             if (Math.Abs(difference) > Tied)
             {
                 return difference < 0;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>True when the first later objective that is not zero at this variable is negative: it goes before a change of sides.</summary>
+    private bool Negative(int id, double s)
+    {
+        for (var l = 0; l < levels; l++)
+        {
+            var value = LevelRatio(l, l == 0 ? pi2 : LevelPrices(l), id, s);
+            if (Math.Abs(value) > Tied)
+            {
+                return value < 0;
             }
         }
 

@@ -227,12 +227,14 @@ internal sealed class BlendModel
             total += column.Content[j];
         }
 
+        // A trace below a millionth of a millionth is none: its scale would drown everything else in rounding.
+        total = total < 1e-12 ? 0 : total;
         var byMass = Aim == BlendAim.AtLeast;
         Scale[i] = total > 0 && !byMass ? total : 1;
         Brings[i] = total > 0 || byMass ? 1 : 0;
         for (var j = 0; j < Nutrients; j++)
         {
-            U[(i * Nutrients) + j] = column.Content[j] / (Scale[i] * Target[j]);
+            U[(i * Nutrients) + j] = Brings[i] > 0 ? column.Content[j] / (Scale[i] * Target[j]) : 0;
         }
 
         Mass[i] = 1 / Scale[i];
