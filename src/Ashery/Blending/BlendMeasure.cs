@@ -1,3 +1,5 @@
+using Ashery.Blending.Model;
+
 namespace Ashery.Blending;
 
 /// <summary>The figures of a blend from its masses, straight from the definitions.</summary>

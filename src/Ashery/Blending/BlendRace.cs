@@ -1,3 +1,7 @@
+using Ashery.Blending.Model;
+using Ashery.Blending.Sweep;
+using Ashery.Blending.Tree;
+
 namespace Ashery.Blending;
 
 /// <summary>

@@ -1,3 +1,6 @@
+using Ashery.Blending.Model;
+using Ashery.Blending.Trade;
+
 namespace Ashery.Blending;
 
 /// <summary>The best blends of given columns, proved best.</summary>

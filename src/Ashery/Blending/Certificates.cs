@@ -1,3 +1,5 @@
+using Ashery.Blending.Model;
+
 namespace Ashery.Blending;
 
 /// <summary>Makes certificates from the multipliers of a solved programme.</summary>

@@ -1,4 +1,4 @@
-namespace Ashery.Blending;
+namespace Ashery.Blending.Model;
 
 /// <summary>The k best blends found so far, in order, and what a search may rule out because of them.</summary>
 internal sealed class BestBlends(int capacity)

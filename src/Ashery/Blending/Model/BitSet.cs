@@ -1,4 +1,4 @@
-namespace Ashery.Blending;
+namespace Ashery.Blending.Model;
 
 /// <summary>A set of column numbers.</summary>
 internal readonly struct BitSet

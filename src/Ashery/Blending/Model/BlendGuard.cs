@@ -1,4 +1,4 @@
-namespace Ashery.Blending;
+namespace Ashery.Blending.Model;
 
 /// <summary>
 /// What a caller must have seen to before searching. A grower's mistakes are caught where the wish is read; what is

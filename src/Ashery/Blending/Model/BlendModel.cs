@@ -1,4 +1,6 @@
-namespace Ashery.Blending;
+using Ashery.Blending.Programme;
+
+namespace Ashery.Blending.Model;
 
 /// <summary>What a search minimises first.</summary>
 internal enum BlendAim

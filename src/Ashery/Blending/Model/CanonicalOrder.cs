@@ -1,4 +1,4 @@
-namespace Ashery.Blending;
+namespace Ashery.Blending.Model;
 
 /// <summary>Columns sorted by what they are, so that the order in which they were given cannot change an answer.</summary>
 internal static class CanonicalOrder

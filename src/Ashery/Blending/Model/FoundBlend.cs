@@ -1,4 +1,4 @@
-namespace Ashery.Blending;
+namespace Ashery.Blending.Model;
 
 /// <summary>A blend as the searches keep it: canonical columns, amounts x, and the key it is ordered by.</summary>
 /// <param name="Members">Canonical columns, ascending.</param>

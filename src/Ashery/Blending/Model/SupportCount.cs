@@ -1,4 +1,4 @@
-namespace Ashery.Blending;
+namespace Ashery.Blending.Model;
 
 /// <summary>How many sets of columns there are.</summary>
 internal static class SupportCount

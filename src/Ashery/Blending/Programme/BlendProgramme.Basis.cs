@@ -1,8 +1,9 @@
 using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
 using System.Runtime.Intrinsics;
+using Ashery.Blending.Model;
 
-namespace Ashery.Blending;
+namespace Ashery.Blending.Programme;
 
 /// <content>Bases: starting, keeping, restoring, reading.</content>
 internal sealed unsafe partial class BlendProgramme

@@ -2,7 +2,7 @@ using System.Numerics;
 using System.Runtime.CompilerServices;
 using System.Runtime.Intrinsics;
 
-namespace Ashery.Blending;
+namespace Ashery.Blending.Programme;
 
 /// <content>The dual simplex itself; long, because its loops share registers and read best in one place.</content>
 internal sealed unsafe partial class BlendProgramme

@@ -1,6 +1,7 @@
 using System.Runtime.InteropServices;
+using Ashery.Blending.Model;
 
-namespace Ashery.Blending;
+namespace Ashery.Blending.Programme;
 
 /// <summary>
 /// The linear programme of a blend, solved by a warm-started, lexicographic dual simplex over rows of vectors.

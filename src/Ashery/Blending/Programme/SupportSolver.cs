@@ -1,4 +1,6 @@
-namespace Ashery.Blending;
+using Ashery.Blending.Model;
+
+namespace Ashery.Blending.Programme;
 
 /// <summary>The best amounts of one given set of columns.</summary>
 internal sealed class SupportSolver(BlendModel model, int largest) : IDisposable

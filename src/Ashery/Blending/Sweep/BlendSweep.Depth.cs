@@ -2,7 +2,7 @@ using System.Numerics;
 using System.Runtime.CompilerServices;
 using System.Runtime.Intrinsics;
 
-namespace Ashery.Blending;
+namespace Ashery.Blending.Sweep;
 
 /// <content>The recursion and its innermost loop.</content>
 internal sealed unsafe partial class BlendSweep

@@ -1,4 +1,6 @@
-namespace Ashery.Blending;
+using Ashery.Blending.Model;
+
+namespace Ashery.Blending.Sweep;
 
 /// <content>A sharper look at one set before its programme is solved.</content>
 internal sealed unsafe partial class BlendSweep

@@ -1,8 +1,10 @@
 using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
 using System.Runtime.Intrinsics;
+using Ashery.Blending.Model;
+using Ashery.Blending.Programme;
 
-namespace Ashery.Blending;
+namespace Ashery.Blending.Sweep;
 
 /// <summary>
 /// Depth-first pass over all sets of at most c columns with a vectorised geometric bound; a programme is solved only for

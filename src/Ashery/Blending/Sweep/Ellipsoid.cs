@@ -1,4 +1,4 @@
-namespace Ashery.Blending;
+namespace Ashery.Blending.Sweep;
 
 /// <summary>Scales that let a ball hold all deviations of a given mean, as tightly as a few rounds find.</summary>
 /// <remarks>

@@ -1,4 +1,8 @@
-namespace Ashery.Blending;
+using Ashery.Blending.Model;
+using Ashery.Blending.Programme;
+using Ashery.Blending.Tree;
+
+namespace Ashery.Blending.Trade;
 
 /// <summary>
 /// What blends trade: every set of columns at its best ratio, less those that another set beats in error, cost, number of

@@ -1,4 +1,7 @@
-namespace Ashery.Blending;
+using Ashery.Blending.Model;
+using Ashery.Blending.Programme;
+
+namespace Ashery.Blending.Tree;
 
 /// <summary>
 /// Best-first search over (must contain, excluded) with a linear programme as bound: best when at most c columns is

@@ -1,6 +1,8 @@
 using System.Runtime.CompilerServices;
+using Ashery.Blending.Model;
+using Ashery.Blending.Programme;
 
-namespace Ashery.Blending;
+namespace Ashery.Blending.Tree;
 
 /// <summary>
 /// All blends that add one column to a given set, or are that set: the set's own programme prices every candidate, and

@@ -1,4 +1,4 @@
-namespace Ashery.Blending;
+namespace Ashery.Blending.Tree;
 
 /// <summary>Open nodes of the tree in flat arrays, with a heap on (error, cost).</summary>
 internal sealed class NodeStore(int columns, int rows)

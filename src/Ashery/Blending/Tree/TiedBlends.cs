@@ -1,4 +1,7 @@
-namespace Ashery.Blending;
+using Ashery.Blending.Model;
+using Ashery.Blending.Sweep;
+
+namespace Ashery.Blending.Tree;
 
 /// <summary>
 /// Settles a great tie: when all that is left has the error and cost of the last blend kept at best, sets are gone through by number of

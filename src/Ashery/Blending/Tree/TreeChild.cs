@@ -1,4 +1,7 @@
-namespace Ashery.Blending;
+using Ashery.Blending.Model;
+using Ashery.Blending.Programme;
+
+namespace Ashery.Blending.Tree;
 
 /// <summary>What the tree keeps of a child's programme until the children are put in order.</summary>
 internal sealed class TreeChild(int rows)

@@ -1,6 +1,6 @@
 using System.Numerics;
 
-namespace Ashery.Blending;
+namespace Ashery.Blending.Tree;
 
 /// <summary>Sets of columns as words of bits.</summary>
 internal static class TreeSets

@@ -1,7 +1,8 @@
 using System.Runtime.CompilerServices;
 using System.Runtime.Intrinsics;
+using Ashery.Blending.Model;
 
-namespace Ashery.Blending;
+namespace Ashery.Blending.Uncertainty;
 
 /// <summary>Drawn contents and amounts of the columns that any blend uses, one block of draws at a time.</summary>
 internal sealed class DrawTables

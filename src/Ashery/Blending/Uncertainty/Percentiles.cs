@@ -1,6 +1,6 @@
 using System.Runtime.CompilerServices;
 
-namespace Ashery.Blending;
+namespace Ashery.Blending.Uncertainty;
 
 /// <summary>
 /// Order statistics without a full sort: one pass counts values in equal bins between the least and the greatest, then only the bin

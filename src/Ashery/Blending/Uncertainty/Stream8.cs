@@ -1,7 +1,7 @@
 using System.Runtime.CompilerServices;
 using System.Runtime.Intrinsics;
 
-namespace Ashery.Blending;
+namespace Ashery.Blending.Uncertainty;
 
 /// <summary>
 /// Eight independent xoshiro128+ generators side by side (Blackman and Vigna 2021, Scrambled linear pseudorandom number

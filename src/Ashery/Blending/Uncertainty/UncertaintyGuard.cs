@@ -1,4 +1,6 @@
-namespace Ashery.Blending;
+using Ashery.Blending.Model;
+
+namespace Ashery.Blending.Uncertainty;
 
 /// <summary>Faults of the caller in a request for draws.</summary>
 internal static class UncertaintyGuard

@@ -1,4 +1,6 @@
-namespace Ashery.Blending;
+using Ashery.Blending.Model;
+
+namespace Ashery.Blending.WholeSteps;
 
 /// <summary>The best whole-step blends found so far. Multiples of the same proportions count once, the smallest batch of them.</summary>
 internal sealed class BestSteps(int capacity)

@@ -1,4 +1,6 @@
-namespace Ashery.Blending;
+using Ashery.Blending.Model;
+
+namespace Ashery.Blending.WholeSteps;
 
 /// <summary>Depth-first search over the counts of one set of columns, every count at least one.</summary>
 /// <remarks>

@@ -1,4 +1,4 @@
-namespace Ashery.Blending;
+namespace Ashery.Blending.WholeSteps;
 
 /// <summary>Faults of the caller in a whole-step request.</summary>
 internal static class StepGuard

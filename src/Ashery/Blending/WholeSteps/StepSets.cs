@@ -1,4 +1,8 @@
-namespace Ashery.Blending;
+using Ashery.Blending.Model;
+using Ashery.Blending.Programme;
+using Ashery.Blending.Tree;
+
+namespace Ashery.Blending.WholeSteps;
 
 /// <summary>Sets of columns with the error of their free amounts, least first.</summary>
 internal sealed class StepSets

@@ -1,5 +1,6 @@
 using System.Runtime.CompilerServices;
 using System.Runtime.Intrinsics;
+using Ashery.Blending.Uncertainty;
 
 namespace Ashery.Blending;
 

@@ -1,3 +1,6 @@
+using Ashery.Blending.Model;
+using Ashery.Blending.WholeSteps;
+
 namespace Ashery.Blending;
 
 /// <summary>

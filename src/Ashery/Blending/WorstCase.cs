@@ -1,3 +1,5 @@
+using Ashery.Blending.Model;
+
 namespace Ashery.Blending;
 
 /// <summary>The largest ratio error that a blend can have anywhere in the ranges of its contents and amounts.</summary>
