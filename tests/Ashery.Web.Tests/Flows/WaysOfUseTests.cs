@@ -123,7 +123,7 @@ public sealed class WaysOfUseTests(TheBrowser browser)
         await using var w = await browser.OpenAsync(site);
         await w.GoAsync("/year");
         var box = await w.Page.GetByRole(AriaRole.Navigation, new() { Name = "Main" }).BoundingBoxAsync();
-        Assert.True(box!.Y > 844 * 0.85, $"at {box.Y:0}");
+        Assert.True(box!.Y > 844 * 0.85, FormattableString.Invariant($"at {box.Y:0}"));
         Assert.Equal(844, box.Y + box.Height, 0.5);
     }
 

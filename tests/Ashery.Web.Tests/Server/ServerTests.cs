@@ -110,7 +110,7 @@ public sealed class ServerTests
     {
         await using var site = await Site.StartAsync();
         var page = await site.Http.GetStringAsync("/", TestContext.Current.CancellationToken);
-        var files = Regex.Matches(page, "(?:href|src)=\"([^\"]+\\.(?:css|js|svg)[^\"]*)\"", RegexOptions.None, TimeSpan.FromSeconds(5)).Select(m => m.Groups[1].Value).ToList();
+        var files = Regex.Matches(page, "(?:href|src)=\"(?<file>[^\"]+\\.(?:css|js|svg)[^\"]*)\"", RegexOptions.ExplicitCapture, TimeSpan.FromSeconds(5)).Select(m => m.Groups["file"].Value).ToList();
         Assert.True(files.Count >= 5, string.Join(' ', files));
         foreach (var file in files)
         {

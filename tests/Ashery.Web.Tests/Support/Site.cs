@@ -31,11 +31,11 @@ internal sealed class Site : IAsyncDisposable
 
     public static async Task<Site> StartAsync()
     {
-        var folder = Directory.CreateTempSubdirectory("ashery-web-").FullName;
-        var built = AsheryServer.Build(new ServerOptions { Port = 0, GardenFile = Path.Combine(folder, "garden.db"), Clock = new StoppedClock() });
+        var fresh = Directory.CreateTempSubdirectory("ashery-web-").FullName;
+        var built = AsheryServer.Build(new ServerOptions { Port = 0, GardenFile = Path.Combine(fresh, "garden.db"), Clock = new StoppedClock() });
         Assert.True(built.Ok, string.Join(' ', built.Problems));
         await built.Value.StartAsync();
-        return new Site(folder, built.Value);
+        return new Site(fresh, built.Value);
     }
 
     /// <summary>Puts a garden in, as another window would.</summary>

@@ -30,7 +30,7 @@ internal sealed class Window : IAsyncDisposable
     {
         var answer = await Page.GotoAsync(path);
         Assert.NotNull(answer);
-        Assert.True(answer.Ok, $"{path} answered {answer.Status}");
+        Assert.True(answer.Ok, FormattableString.Invariant($"{path} answered {answer.Status}"));
     }
 
     public ILocator Button(string name) => Page.GetByRole(AriaRole.Button, new() { Name = name, Exact = true });
