@@ -1,1 +1,32 @@
-System.Console.WriteLine("bench");
+using Ashery.Bench;
+
+// One command runs everything: dotnet run -c Release --project bench/Ashery.Bench
+// Words pick parts: three six short growth shelf draws memory command
+if (args is ["peak"])
+{
+    MemoryBench.Child();
+    return;
+}
+
+var parts = new (string Name, Action Run)[]
+{
+    ("three", ThreeNutrients.Run),
+    ("six", () => SixNutrients.Run(scarce: false)),
+    ("short", () => SixNutrients.Run(scarce: true)),
+    ("growth", GrowthBench.Run),
+    ("shelf", ShelfBench.Run),
+    ("draws", DrawsBench.Run),
+    ("memory", MemoryBench.Run),
+    ("command", CommandBench.Run),
+};
+
+Machine.Print();
+foreach (var (name, run) in parts)
+{
+    if (args.Length == 0 || args.Contains(name))
+    {
+        run();
+    }
+}
+
+return;

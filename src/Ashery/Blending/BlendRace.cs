@@ -45,7 +45,8 @@ internal sealed class BlendRace : IDisposable
             return tree.Run(workLimit / NodeWork) && !tree.Doubtful;
         }
 
-        if (tree.Run(FirstNodes + (long)(sweepWork / (8 * NodeWork))))
+        var nodes = FirstNodes + (long)(sweepWork / (8 * NodeWork));
+        if (tree.Run(nodes) || (BoundsBite() && tree.Run(10 * nodes)))
         {
             return !tree.Doubtful;
         }
@@ -69,6 +70,9 @@ internal sealed class BlendRace : IDisposable
             }
         }
     }
+
+    /// <summary>True when the programmes' bounds start near the errors they have to reach: then the tree is short.</summary>
+    private bool BoundsBite() => best.Full && tree.RootError > 0.3 * best.Last.Error;
 
     public void Dispose() => tree.Dispose();
 }

@@ -53,6 +53,22 @@ public static class RandomShelf
         };
     }
 
+    /// <summary>
+    /// The same shelf with the first nutrient scarce: no column holds more than six tenths of the wanted share of it, so that no blend comes
+    /// near and bounds bite early.
+    /// </summary>
+    public static BlendRequest Scarce(BlendRequest request)
+    {
+        var share = 0.6 * request.Target[0] / request.Target.Sum();
+        return request with
+        {
+            Columns = [.. request.Columns.Select(c => c with
+            {
+                Content = [Math.Min(c.Content[0], share / (1 - share) * c.Content.Skip(1).Sum()), .. c.Content.Skip(1)],
+            })],
+        };
+    }
+
     private static int Holds(Random random, int nutrients)
     {
         var p = random.NextDouble();

@@ -14,11 +14,18 @@ public sealed class MixedIntegerRival : IDisposable
     private readonly Variable[] share;
     private readonly Variable[] used;
     private readonly MPSolverParameters parameters = new();
+    private readonly bool timed;
 
-    public MixedIntegerRival(BlendRequest request, string name, double gap = 1e-4)
+    public MixedIntegerRival(BlendRequest request, string name, double gap = 1e-4, int milliseconds = 0)
     {
         solver = Solver.CreateSolver(name) ?? throw new InvalidOperationException("The solver " + name + " is missing.");
         solver.SetNumThreads(1);
+        timed = milliseconds > 0;
+        if (timed)
+        {
+            solver.SetTimeLimit(milliseconds);
+        }
+
         parameters.SetDoubleParam(MPSolverParameters.DoubleParam.RELATIVE_MIP_GAP, gap);
         var m = request.Columns.Count;
         var d = request.Target.Count;
@@ -78,16 +85,21 @@ public sealed class MixedIntegerRival : IDisposable
     /// <summary>Time spent in the solver, model building left out.</summary>
     public TimeSpan Spent { get; private set; }
 
-    /// <summary>Solves; the error of the best blend left, or null when there is none.</summary>
+    /// <summary>True when the last answer is proved; false when time ran out before.</summary>
+    public bool Proved { get; private set; }
+
+    /// <summary>Solves; the error of the best blend found, or null when there is none.</summary>
     public double? Solve()
     {
         var watch = Stopwatch.StartNew();
         var status = solver.Solve(parameters);
         Spent += watch.Elapsed;
+        Proved = status is Solver.ResultStatus.OPTIMAL or Solver.ResultStatus.INFEASIBLE;
         return status switch
         {
-            Solver.ResultStatus.OPTIMAL => solver.Objective().Value(),
-            Solver.ResultStatus.INFEASIBLE => null,
+            Solver.ResultStatus.OPTIMAL or Solver.ResultStatus.FEASIBLE => solver.Objective().Value(),
+            Solver.ResultStatus.INFEASIBLE or Solver.ResultStatus.NOT_SOLVED => null,
+            _ when timed => null,
             _ => throw new InvalidOperationException("The solver ended with " + status + "."),
         };
     }

@@ -10,6 +10,9 @@ internal sealed class BestBlends(int capacity)
 
     public IReadOnlyList<FoundBlend> Found => found;
 
+    /// <summary>How many are wanted.</summary>
+    public int Wanted => capacity;
+
     public bool Full => found.Count == capacity;
 
     public FoundBlend Last => found[^1];

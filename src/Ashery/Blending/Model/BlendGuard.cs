@@ -67,9 +67,9 @@ internal static class BlendGuard
     private static void Check(Column column, int nutrients)
     {
         Require(column.Content.Count == nutrients, "A column has not one content for each nutrient: ", column.Name);
-        for (var j = 0; j < nutrients; j++)
+        foreach (var content in Numbers.Span(column.Content))
         {
-            Require(column.Content[j] is >= 0 and <= Largest, "A column has a content that is no amount: ", column.Name);
+            Require(content is >= 0 and <= Largest, "A column has a content that is no amount: ", column.Name);
         }
 
         Require(column.Price is null or (>= 0 and <= Largest), "A column has a price that is no amount: ", column.Name);
@@ -78,9 +78,9 @@ internal static class BlendGuard
     private static void Check(LinearRow row, int columns)
     {
         Require(row.Coefficients.Count == columns, "A row has not one coefficient for each column: ", row.Name);
-        for (var i = 0; i < columns; i++)
+        foreach (var coefficient in Numbers.Span(row.Coefficients))
         {
-            Require(Math.Abs(row.Coefficients[i]) <= Largest, "A row has a coefficient that is no number: ", row.Name);
+            Require(Math.Abs(coefficient) <= Largest, "A row has a coefficient that is no number: ", row.Name);
         }
     }
 

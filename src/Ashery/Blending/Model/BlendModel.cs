@@ -2,19 +2,6 @@ using Ashery.Blending.Programme;
 
 namespace Ashery.Blending.Model;
 
-/// <summary>What a search minimises first.</summary>
-internal enum BlendAim
-{
-    /// <summary>Mean relative deviation of the shares, then cost, then mass.</summary>
-    Ratio,
-
-    /// <summary>Mean relative deviation of the shares, then mass: the strongest blend at the ratio.</summary>
-    StrongestAtRatio,
-
-    /// <summary>Mean relative shortfall of contents wanted at least, then cost, then mass.</summary>
-    AtLeast,
-}
-
 /// <summary>
 /// A request in the form the searches work on: columns in canonical order, scaled so that one unit of a column
 /// brings one unit of nutrient mass.
@@ -27,18 +14,19 @@ internal enum BlendAim
 /// Canonical order (name, then contents, price and rows) makes every search independent of the order in which the
 /// columns were given.
 /// </remarks>
-internal sealed class BlendModel
+internal sealed partial class BlendModel
 {
     public BlendModel(BlendRequest request, BlendAim aim = BlendAim.Ratio)
     {
         BlendGuard.Check(request);
         Request = request;
         Aim = aim;
-        Order = CanonicalOrder.Of(request);
+        var columns = Numbers.Array(request.Columns);
+        Order = CanonicalOrder.Of(columns, request.Rows);
         Columns = Order.Length;
         Nutrients = request.Target.Count;
         RowCount = request.Rows.Count;
-        Target = aim == BlendAim.AtLeast ? Copy(request.Target) : BlendGuard.Normalised(request.Target);
+        Target = aim == BlendAim.AtLeast ? Numbers.Span(request.Target).ToArray() : BlendGuard.Normalised(request.Target);
         U = new double[Columns * Nutrients];
         Brings = new double[Columns];
         Scale = new double[Columns];
@@ -49,12 +37,12 @@ internal sealed class BlendModel
         RowScale = new double[RowCount];
         for (var i = 0; i < Columns; i++)
         {
-            FillColumn(i, request.Columns[Order[i]]);
+            FillColumn(i, columns[Order[i]]);
         }
 
         for (var r = 0; r < RowCount; r++)
         {
-            FillRow(r, request.Rows[r].Coefficients);
+            FillRow(r, Numbers.Span(request.Rows[r].Coefficients));
         }
 
         foreach (var share in Target)
@@ -69,6 +57,7 @@ internal sealed class BlendModel
     }
 
     private readonly double largestTarget;
+    private double costScale = 1;
 
     public BlendRequest Request { get; }
 
@@ -115,7 +104,8 @@ internal sealed class BlendModel
 
     /// <summary>
     /// Objectives after the error, most important first: the share without a price (so that a known cost goes before an
-    /// unknown one), cost, mass, names. Those that cannot tell two columns apart are left out.
+    /// unknown one), cost, mass, names, each scaled to a largest value of one. Those that cannot tell two columns apart
+    /// are left out.
     /// </summary>
     public double[][] Levels { get; }
 
@@ -188,7 +178,7 @@ internal sealed class BlendModel
             return double.PositiveInfinity;
         }
 
-        return CostLevel >= 0 ? programme.LevelValue(CostLevel) : FlatCost;
+        return CostLevel >= 0 ? programme.LevelValue(CostLevel) * costScale : FlatCost;
     }
 
     /// <summary>
@@ -220,167 +210,4 @@ internal sealed class BlendModel
 
     /// <summary>Last tie-break between amounts: earlier names first; square roots keep the weights independent.</summary>
     public static double Rank(int column) => Math.Sqrt(column + 1.0);
-
-    private void FillColumn(int i, Column column)
-    {
-        double total = 0;
-        for (var j = 0; j < Nutrients; j++)
-        {
-            total += column.Content[j];
-        }
-
-        // A trace below a millionth of a millionth is none: its scale would drown everything else in rounding.
-        total = total < 1e-12 ? 0 : total;
-        var byMass = Aim == BlendAim.AtLeast;
-        Scale[i] = total > 0 && !byMass ? total : 1;
-        Brings[i] = total > 0 || byMass ? 1 : 0;
-        for (var j = 0; j < Nutrients; j++)
-        {
-            U[(i * Nutrients) + j] = Brings[i] > 0 ? column.Content[j] / (Scale[i] * Target[j]) : 0;
-        }
-
-        Mass[i] = 1 / Scale[i];
-        Unpriced[i] = column.Price is null ? 1 : 0;
-        Cost[i] = (column.Price ?? 0) / Scale[i];
-    }
-
-    private void FillRow(int r, IReadOnlyList<double> coefficients)
-    {
-        var from = r * Columns;
-        var largest = 0.0;
-        for (var i = 0; i < Columns; i++)
-        {
-            Rows[from + i] = coefficients[Order[i]] / Scale[i];
-            largest = Math.Max(largest, Math.Abs(Rows[from + i]));
-        }
-
-        RowScale[r] = largest > 0 ? largest : 1;
-        for (var i = 0; i < Columns; i++)
-        {
-            Rows[from + i] /= RowScale[r];
-        }
-    }
-
-    private double[][] FindLevels()
-    {
-        var rank = new double[Columns];
-        for (var i = 0; i < Columns; i++)
-        {
-            rank[i] = Rank(i);
-        }
-
-        var levels = new List<double[]>();
-        if (Aim == BlendAim.StrongestAtRatio)
-        {
-            // Mass takes the place of cost, in the objectives and in the order of blends.
-            Array.Copy(Mass, Cost, Columns);
-            Array.Clear(Unpriced);
-        }
-
-        if (Differ(Unpriced, Unpriced.Length > 0 ? Unpriced[0] : 0))
-        {
-            UnpricedLevel = levels.Count;
-            levels.Add(Unpriced);
-        }
-
-        var priced = Holds(Unpriced, 0);
-        FlatCost = priced ? 0 : double.PositiveInfinity;
-        if (priced && Differ(Cost, 0))
-        {
-            CostLevel = levels.Count;
-            levels.Add(Cost);
-        }
-
-        if (Aim != BlendAim.StrongestAtRatio && Differ(Mass, Mass.Length > 0 ? Mass[0] : 0))
-        {
-            levels.Add(Mass);
-        }
-
-        levels.Add(rank);
-        return [.. levels];
-    }
-
-    private double[] Stack()
-    {
-        var stacked = new double[Columns * ProgrammeRows];
-        for (var i = 0; i < Columns; i++)
-        {
-            var from = i * ProgrammeRows;
-            for (var j = 0; j < Nutrients; j++)
-            {
-                stacked[from + j] = U[(i * Nutrients) + j] - Brings[i];
-            }
-
-            stacked[from + Nutrients] = Brings[i];
-            for (var r = 0; r < RowCount; r++)
-            {
-                stacked[from + Nutrients + 1 + r] = Rows[(r * Columns) + i];
-            }
-        }
-
-        return stacked;
-    }
-
-    private static double[] Copy(IReadOnlyList<double> values)
-    {
-        var copy = new double[values.Count];
-        for (var j = 0; j < copy.Length; j++)
-        {
-            copy[j] = values[j];
-        }
-
-        return copy;
-    }
-
-    private static bool Holds(double[] level, double value)
-    {
-        foreach (var v in level)
-        {
-            if (v == value)
-            {
-                return true;
-            }
-        }
-
-        return false;
-    }
-
-    /// <summary>True when not all are this value.</summary>
-    private static bool Differ(double[] level, double value)
-    {
-        foreach (var v in level)
-        {
-            if (v != value)
-            {
-                return true;
-            }
-        }
-
-        return false;
-    }
-
-    private BitSet[]? FindConflicts(BlendRequest request)
-    {
-        if (request.ForbiddenPairs.Count == 0)
-        {
-            return null;
-        }
-
-        var place = new int[Columns];
-        var conflicts = new BitSet[Columns];
-        for (var i = 0; i < Columns; i++)
-        {
-            place[Order[i]] = i;
-            conflicts[i] = new BitSet(Columns);
-        }
-
-        for (var p = 0; p < request.ForbiddenPairs.Count; p++)
-        {
-            var pair = request.ForbiddenPairs[p];
-            conflicts[place[pair.A]].Add(place[pair.B]);
-            conflicts[place[pair.B]].Add(place[pair.A]);
-        }
-
-        return conflicts;
-    }
 }

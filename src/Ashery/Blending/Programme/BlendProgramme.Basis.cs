@@ -131,6 +131,43 @@ internal sealed unsafe partial class BlendProgramme
         return sum;
     }
 
+    /// <summary>
+    /// True when every other blend has a larger error, or the same error and a larger second objective: all variables out of the basis
+    /// would cost something.
+    /// </summary>
+    public bool Unrivalled()
+    {
+        for (var c = 0; c < Columns; c++)
+        {
+            if (closed[c] == 0 && reduced[c] <= Tied && !(reduced[c] >= -Tied && reduced2[c] > Tied))
+            {
+                return false;
+            }
+        }
+
+        for (var r = 0; r < RowCount; r++)
+        {
+            if (r == d || rowBasic[r])
+            {
+                continue;
+            }
+
+            if (r > d)
+            {
+                if (-pi[r] <= Tied && -pi2[r] <= Tied)
+                {
+                    return false;
+                }
+            }
+            else if ((weightAbove + pi[r] <= Tied && pi2[r] <= Tied) || (weightBelow - pi[r] <= Tied && -pi2[r] <= Tied))
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
     private int CheapestAlone()
     {
         var first = -1;

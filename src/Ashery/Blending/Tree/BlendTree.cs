@@ -25,8 +25,8 @@ internal sealed class BlendTree : IDisposable
     private readonly BlendModel model;
     private readonly BestBlends best;
     private readonly BlendProgramme programme;
-    private readonly SupportSolver support;
-    private readonly LastColumn last;
+    private SupportSolver? support;
+    private LastColumn? last;
     private readonly NodeStore store;
     private readonly int most;
     private readonly bool sweepLast;
@@ -47,8 +47,6 @@ internal sealed class BlendTree : IDisposable
         most = Math.Min(model.Request.AtMost, model.Columns);
         sweepLast = most < model.Nutrients;
         programme = new BlendProgramme(model, model.Columns);
-        support = new SupportSolver(model, most);
-        last = new LastColumn(model, best, support);
         store = new NodeStore(model.Columns, programme.RowCount);
         must = new ulong[store.Words];
         without = new ulong[store.Words];
@@ -68,7 +66,7 @@ internal sealed class BlendTree : IDisposable
 
     public long Steps => programme.Steps;
 
-    public long Solved => support.Solved;
+    public long Solved => support?.Solved ?? 0;
 
     /// <summary>Error of the best blend when the number of columns does not matter.</summary>
     public double RootError { get; private set; }
@@ -77,7 +75,7 @@ internal sealed class BlendTree : IDisposable
     public double[]? RootMultipliers { get; private set; }
 
     /// <summary>True when a programme hit its step limit.</summary>
-    public bool Doubtful => support.Doubtful || doubtful;
+    public bool Doubtful => support is { Doubtful: true } || doubtful;
 
     /// <summary>Runs until the best blends are proved (true) or so many nodes have been branched on (false).</summary>
     public bool Run(long nodes)
@@ -119,7 +117,7 @@ internal sealed class BlendTree : IDisposable
     public void Dispose()
     {
         programme.Dispose();
-        support.Dispose();
+        support?.Dispose();
     }
 
     private bool Root()
@@ -140,8 +138,16 @@ internal sealed class BlendTree : IDisposable
         var root = children[0];
         root.Read(model, programme);
         Settle(root, 0);
-        return true;
+
+        return !(best.Wanted == 1 && Unrivalled(root));
     }
+
+    /// <summary>
+    /// True when the only blend wanted is the root's and no other can tie with it in error and cost: that is the proof already.
+    /// </summary>
+    private bool Unrivalled(TreeChild root) =>
+        best.Full && double.IsFinite(best.Last.Cost) && (model.CostLevel == 0 || model.UnpricedLevel == 0)
+        && best.Last.Members.AsSpan().SequenceEqual(root.Columns.AsSpan(0, root.Count)) && programme.Unrivalled();
 
     private void Branch(int node)
     {
@@ -243,6 +249,7 @@ internal sealed class BlendTree : IDisposable
 
         if (mustCount == most)
         {
+            support ??= new SupportSolver(model, most);
             if (support.Solve(Must(), best.Cutoff) is { } blend)
             {
                 best.Add(blend);
@@ -250,6 +257,8 @@ internal sealed class BlendTree : IDisposable
         }
         else if (mustCount == most - 1 && sweepLast)
         {
+            support ??= new SupportSolver(model, most);
+            last ??= new LastColumn(model, best, support);
             last.Sweep(Must(), programme, without);
         }
         else

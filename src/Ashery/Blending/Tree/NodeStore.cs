@@ -3,12 +3,14 @@ namespace Ashery.Blending.Tree;
 /// <summary>Open nodes of the tree in flat arrays, with a heap on (error, cost).</summary>
 internal sealed class NodeStore(int columns, int rows)
 {
+    private const int First = 32;
+
     private readonly List<int> heap = [];
     private readonly List<int> free = [];
-    private double[] error = new double[64];
-    private double[] cost = new double[64];
-    private ulong[] sets = new ulong[64 * 2 * ((columns + 63) / 64)];
-    private short[] bases = new short[64 * rows];
+    private double[] error = new double[First];
+    private double[] cost = new double[First];
+    private ulong[] sets = new ulong[First * 2 * ((columns + 63) / 64)];
+    private short[] bases = new short[First * rows];
     private int used;
 
     public int Words { get; } = (columns + 63) / 64;

@@ -1,0 +1,66 @@
+using System.Diagnostics;
+
+namespace Ashery.Bench;
+
+/// <summary>The command line as a whole process, from start to exit.</summary>
+internal static class CommandBench
+{
+    public static void Run()
+    {
+        var root = new DirectoryInfo(AppContext.BaseDirectory);
+        while (root is not null && !File.Exists(Path.Combine(root.FullName, "Ashery.slnx")))
+        {
+            root = root.Parent;
+        }
+
+        if (root is null || !OperatingSystem.IsLinux())
+        {
+            return;
+        }
+
+        Table.Head("./run mix as a whole process, ms", "command", "median of 15", "least", "most");
+        var folder = Directory.CreateTempSubdirectory("ashery-bench");
+        try
+        {
+            Measure(root.FullName, folder.FullName, "three inline materials", "mix", "--ratio", "6:2:5", "--from", "a=20-0-0,b=10-50-0,c=0-0-48", "--json");
+            Measure(root.FullName, folder.FullName, "with the stored garden", "mix", "--ratio", "6:2:5", "--json");
+        }
+        finally
+        {
+            folder.Delete(recursive: true);
+        }
+    }
+
+    private static void Measure(string root, string home, string what, params string[] words)
+    {
+        var times = new List<double>();
+        for (var run = 0; run < 18; run++)
+        {
+            var start = new ProcessStartInfo(Path.Combine(root, "run")) { RedirectStandardOutput = true, RedirectStandardError = true, WorkingDirectory = root };
+            foreach (var word in words)
+            {
+                start.ArgumentList.Add(word);
+            }
+
+            start.Environment["ASHERY_HOME"] = home;
+            var watch = Stopwatch.StartNew();
+            using var process = Process.Start(start)!;
+            var output = process.StandardOutput.ReadToEnd();
+            process.WaitForExit();
+            if (process.ExitCode != 0)
+            {
+                Table.Row(what, "exit " + Table.Whole(process.ExitCode) + ": " + output.Split('\n')[0], string.Empty, string.Empty);
+                return;
+            }
+
+            // The first runs build and fill the file cache.
+            if (run >= 3)
+            {
+                times.Add(watch.Elapsed.TotalMilliseconds);
+            }
+        }
+
+        times.Sort();
+        Table.Row(what, Table.Figure(times[times.Count / 2]), Table.Figure(times[0]), Table.Figure(times[^1]));
+    }
+}

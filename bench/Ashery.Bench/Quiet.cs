@@ -1,0 +1,48 @@
+using System.Runtime.InteropServices;
+
+namespace Ashery.Bench;
+
+/// <summary>Holds back what a native library prints on standard output (one solver prints a banner a solve).</summary>
+internal sealed partial class Quiet : IDisposable
+{
+    private readonly int kept = -1;
+
+    public Quiet()
+    {
+        if (!OperatingSystem.IsLinux())
+        {
+            return;
+        }
+
+        Console.Out.Flush();
+        kept = Duplicate(1);
+        var nowhere = Open("/dev/null", 1);
+        Replace(nowhere, 1);
+        Close(nowhere);
+    }
+
+    public void Dispose()
+    {
+        if (kept >= 0)
+        {
+            Flush(0);
+            Replace(kept, 1);
+            Close(kept);
+        }
+    }
+
+    [LibraryImport("libc", EntryPoint = "dup")]
+    private static partial int Duplicate(int descriptor);
+
+    [LibraryImport("libc", EntryPoint = "dup2")]
+    private static partial int Replace(int from, int to);
+
+    [LibraryImport("libc", EntryPoint = "open", StringMarshalling = StringMarshalling.Utf8)]
+    private static partial int Open(string path, int flags);
+
+    [LibraryImport("libc", EntryPoint = "close")]
+    private static partial int Close(int descriptor);
+
+    [LibraryImport("libc", EntryPoint = "fflush")]
+    private static partial int Flush(nint stream);
+}
