@@ -36,7 +36,7 @@ internal static class CommandBench
         var times = new List<double>();
         for (var run = 0; run < 18; run++)
         {
-            var start = new ProcessStartInfo(Path.Combine(root, "run")) { RedirectStandardOutput = true, RedirectStandardError = true, WorkingDirectory = root };
+            var start = new ProcessStartInfo(Path.Combine(root, "run")) { UseShellExecute = false, RedirectStandardOutput = true, RedirectStandardError = true, WorkingDirectory = root };
             foreach (var word in words)
             {
                 start.ArgumentList.Add(word);

@@ -10,7 +10,7 @@ internal static class MemoryBench
     public static void Run()
     {
         Table.Head("Peak memory of a whole process, runtime included", "searches", "MB");
-        using var child = Process.Start(new ProcessStartInfo(Environment.ProcessPath!, "peak") { RedirectStandardOutput = true })!;
+        using var child = Process.Start(new ProcessStartInfo(Environment.ProcessPath!, "peak") { UseShellExecute = false, RedirectStandardOutput = true })!;
         foreach (var line in child.StandardOutput.ReadToEnd().Split('\n', StringSplitOptions.RemoveEmptyEntries))
         {
             Table.Row(line.Split(';'));

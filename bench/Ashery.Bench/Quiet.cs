@@ -17,17 +17,17 @@ internal sealed partial class Quiet : IDisposable
         Console.Out.Flush();
         kept = Duplicate(1);
         var nowhere = Open("/dev/null", 1);
-        Replace(nowhere, 1);
-        Close(nowhere);
+        _ = Replace(nowhere, 1);
+        _ = Close(nowhere);
     }
 
     public void Dispose()
     {
         if (kept >= 0)
         {
-            Flush(0);
-            Replace(kept, 1);
-            Close(kept);
+            _ = Flush(0);
+            _ = Replace(kept, 1);
+            _ = Close(kept);
         }
     }
 
