@@ -21,7 +21,7 @@ public static class Look
         new(Tone.LeafWash, "leaf-wash", "#dceadf", "#26392d", "ground of leaf"),
         new(Tone.Ember, "ember", "#99400c", "#f4a06b", "target, caution, the one action"),
         new(Tone.EmberWash, "ember-wash", "#f9e5d5", "#44301f", "ground of ember"),
-        new(Tone.Water, "water", "#1f5878", "#8fc3e0", "by the can, by the spray"),
+        new(Tone.Water, "water", "#1f5878", "#8fc3e0", "by the can, from the sprayer"),
         new(Tone.WaterWash, "water-wash", "#dbe8ef", "#22343f", "ground of water"),
         new(Tone.OnLeaf, "on-leaf", "#ffffff", "#10241a", "text on leaf"),
         new(Tone.OnEmber, "on-ember", "#ffffff", "#2c1507", "text on ember"),

@@ -106,7 +106,7 @@ public static class Words
     {
         DoseMethod.TopDress => "Spread dry",
         DoseMethod.Can => "By the can",
-        DoseMethod.Spray => "By the spray",
+        DoseMethod.Spray => "From the sprayer",
         _ => method.ToString(),
     };
 
