@@ -22,7 +22,7 @@ internal static class BlendText
         page.Fact("salt index", blend.SaltIndex is { } salt ? $"{Figures.Short(salt)} by weight, sodium nitrate = 100" : "unknown: a part has no published figure");
         page.Fact("osmolality", blend.OsmolalityPerGram is { } osm ? $"{Figures.Short(osm)} mOsm/kg from 1 g in 1 L of water, ideal" : "unknown: a part does not simply dissolve");
         page.Fact("lime equivalent", Lime(blend.LimeEquivalent));
-        page.Fact("keeps", $"{Keeps(blend.Storage.Class)}. {blend.Storage.Reason}" + (blend.Storage.CriticalRelativeHumidity is { } h ? $" Takes up water above {Figures.Short(h)} % relative humidity at 30 °C." : string.Empty) + $" [{blend.Storage.Source}]");
+        page.Fact("keeps", $"{Keeps(blend.Storage.Class)}. {blend.Storage.Reason} [{blend.Storage.Source}]");
         if (blend.Uncertainty is { } spread)
         {
             page.Fact("over draws", $"ratio error median {Figures.Percent(spread.Median)}, 95th percentile {Figures.Percent(spread.Percentile95)}, worst case {Figures.Percent(spread.WorstCase)}; N {Figures.Fixed(spread.NitrogenLow, 2)} to {Figures.Fixed(spread.NitrogenHigh, 2)} %");
