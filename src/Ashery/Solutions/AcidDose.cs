@@ -34,20 +34,20 @@ public sealed record AcidDose(Salt Acid, double Moles, Solution After)
                 "Ask for a pH in between; 5.5 to 6.5 is common for feeds.");
         }
 
-        double low = 0, high = Most;
-        double atLow = start.PH - pH, atHigh = With(water, acid, high).PH - pH;
-        if (atHigh > 0)
+        var atMost = With(water, acid, Most).PH - pH;
+        if (atMost > 0)
         {
-            return Result.Fail<AcidDose>("pH", FormattableString.Invariant($"{pH:0.##} is out of reach of {acid.Formula}: 2 mol a kg of water bring it to {atHigh + pH:0.##}."),
+            return Result.Fail<AcidDose>("pH", FormattableString.Invariant($"{pH:0.##} is out of reach of {acid.Formula}: 2 mol a kg of water bring it to {atMost + pH:0.##}."),
                 "Take a stronger acid or a higher pH.");
         }
 
         // pH falls with acid, steeply at the end of each buffer: false position with a halving every third time.
+        var bracket = new FallingBracket(0, start.PH - pH, Most, atMost);
         var mid = 0.0;
         Solution after = start;
-        for (int i = 0, side = 0; i < 120 && high - low > 1e-12; i++)
+        for (var i = 0; i < 120 && bracket.High - bracket.Low > 1e-12; i++)
         {
-            mid = i % 3 == 2 ? (low + high) / 2 : ((low * atHigh) - (high * atLow)) / (atHigh - atLow);
+            mid = bracket.Next(i);
             after = With(water, acid, mid);
             var at = after.PH - pH;
             if (Math.Abs(at) < 1e-7)
@@ -55,18 +55,7 @@ public sealed record AcidDose(Salt Acid, double Moles, Solution After)
                 break;
             }
 
-            if (at > 0)
-            {
-                (low, atLow) = (mid, at);
-                atHigh = side == 1 ? atHigh / 2 : atHigh;
-                side = 1;
-            }
-            else
-            {
-                (high, atHigh) = (mid, at);
-                atLow = side == -1 ? atLow / 2 : atLow;
-                side = -1;
-            }
+            bracket.Put(mid, at);
         }
 
         return Result.Of(new AcidDose(acid, mid, after));

@@ -32,24 +32,13 @@ public static class CarbonateFromPh
             return (Most, atHigh + pH);
         }
 
-        // Illinois: false position that halves the weight of an end that stays.
+        var bracket = new FallingBracket(low, atLow, high, atHigh);
         double mid = low, at = atLow;
-        for (int k = 0, side = 0; k < 100 && Math.Abs(at) > 1e-10; k++)
+        for (var k = 0; k < 100 && Math.Abs(at) > 1e-10; k++)
         {
-            mid = ((low * atHigh) - (high * atLow)) / (atHigh - atLow);
+            mid = bracket.Crossing;
             at = PhAt(mid) - pH;
-            if (at > 0)
-            {
-                (low, atLow) = (mid, at);
-                atHigh = side == 1 ? atHigh / 2 : atHigh;
-                side = 1;
-            }
-            else
-            {
-                (high, atHigh) = (mid, at);
-                atLow = side == -1 ? atLow / 2 : atLow;
-                side = -1;
-            }
+            bracket.Put(mid, at);
         }
 
         return (Math.Exp(mid), at + pH);

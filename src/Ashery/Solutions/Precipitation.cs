@@ -113,37 +113,26 @@ public static class Precipitation
                 return 0;
             }
 
-            double low = 0, high = most * (1 - 1e-9), atHigh = Index(high);
+            double high = most * (1 - 1e-9), atHigh = Index(high);
             if (atHigh >= 0)
             {
                 return high;
             }
 
-            // Bracketed false position, halving whenever it moves too little.
-            for (int i = 0, side = 0; i < 100 && high - low > 1e-10 * most; i++)
+            var bracket = new FallingBracket(0, atLow, high, atHigh);
+            for (var i = 0; i < 100 && bracket.High - bracket.Low > 1e-10 * most; i++)
             {
-                var mid = i % 3 == 2 ? (low + high) / 2 : ((low * atHigh) - (high * atLow)) / (atHigh - atLow);
+                var mid = bracket.Next(i);
                 var at = Index(mid);
                 if (Math.Abs(at) < 1e-10)
                 {
                     return mid;
                 }
 
-                if (at > 0)
-                {
-                    (low, atLow) = (mid, at);
-                    atHigh = side == 1 ? atHigh / 2 : atHigh;
-                    side = 1;
-                }
-                else
-                {
-                    (high, atHigh) = (mid, at);
-                    atLow = side == -1 ? atLow / 2 : atLow;
-                    side = -1;
-                }
+                bracket.Put(mid, at);
             }
 
-            return (low + high) / 2;
+            return bracket.Middle;
 
             double Index(double amount)
             {
