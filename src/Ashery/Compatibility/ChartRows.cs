@@ -6,7 +6,7 @@ namespace Ashery.Compatibility;
 // Rows of data/compatibility/*.json.
 
 internal sealed record DryRow(
-    string[] A, string[] B, Verdict Today, Verdict Stored, string Reason, VerdictBasis Basis, string[] Sources, string? Limit, bool HardStop, string? Note)
+    string[] A, string[] B, Verdict Today, Verdict Stored, string Reason, VerdictBasis Basis, string[] Sources, string? Limit, bool HardStop, string? Note) : IPairRow
 {
     public static DryRow Read(JsonElement row) => new(
         row.Texts("a"),
@@ -22,7 +22,7 @@ internal sealed record DryRow(
 }
 
 internal sealed record SolutionRow(
-    string[] A, string[] B, Verdict Verdict, string Reason, VerdictBasis Basis, string[] Sources, string? Limit, bool HardStop, string? Feed, string? Note)
+    string[] A, string[] B, Verdict Verdict, string Reason, VerdictBasis Basis, string[] Sources, string? Limit, bool HardStop, string? Feed, string? Note) : IPairRow
 {
     public static SolutionRow Read(JsonElement row) => new(
         row.Texts("a"),
@@ -37,13 +37,21 @@ internal sealed record SolutionRow(
         row.TextOrNull("note"));
 }
 
+/// <summary>A row that speaks of two kinds of material, each by its selectors.</summary>
+internal interface IPairRow
+{
+    string[] A { get; }
+
+    string[] B { get; }
+}
+
 internal sealed record ResidueRow(Selector[] A, Verdict Verdict, string Reason, string? Limit)
 {
     public static ResidueRow Read(JsonElement row) => new(
         Selector.Parse(row.Texts("a")), ChartWords.Verdict(row.Text("verdict")), row.Text("reason"), row.TextOrNull("limit"));
 }
 
-internal sealed record HumidityRow(string[] A, string[] B, double Percent, string Source, Provenance Provenance, string? Note)
+internal sealed record HumidityRow(string[] A, string[] B, double Percent, string Source, Provenance Provenance, string? Note) : IPairRow
 {
     public static HumidityRow Read(JsonElement row) => new(
         row.Texts("a"), row.Texts("b"), row.Number("percent"), row.Text("source"), row.Provenance(), row.TextOrNull("note"));

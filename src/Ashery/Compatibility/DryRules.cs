@@ -20,18 +20,14 @@ internal sealed class DryRules
     {
         this.humidity = humidity;
         var rows = DataRows.Read("data/compatibility/dry.json", DryRow.Read);
-        var left = new Selector[rows.Count][];
-        var right = new Selector[rows.Count][];
         answers = new Lazy<Answers>[rows.Count];
         for (var i = 0; i < rows.Count; i++)
         {
             var row = rows[i];
-            left[i] = Selector.Parse(row.A);
-            right[i] = Selector.Parse(row.B);
             answers[i] = new(() => Answer(row));
         }
 
-        rules = new PairRules(left, right);
+        rules = new PairRules(rows);
     }
 
     public (Judgement Today, Judgement Stored) Judge(Material a, Material b)

@@ -17,10 +17,16 @@ internal sealed class PairRules
     private readonly ConditionalWeakTable<Material, Sides> known = [];
     private readonly ConditionalWeakTable<Material, Sides>.CreateValueCallback workOut;
 
-    public PairRules(Selector[][] left, Selector[][] right)
+    public PairRules(IReadOnlyList<IPairRow> rows)
     {
-        this.left = left;
-        this.right = right;
+        left = new Selector[rows.Count][];
+        right = new Selector[rows.Count][];
+        for (var i = 0; i < rows.Count; i++)
+        {
+            left[i] = Selector.Parse(rows[i].A);
+            right[i] = Selector.Parse(rows[i].B);
+        }
+
         workOut = WorkOut;
     }
 

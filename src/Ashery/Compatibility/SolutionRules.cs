@@ -17,18 +17,14 @@ internal sealed class SolutionRules
     public SolutionRules()
     {
         var rows = DataRows.Read("data/compatibility/solution.json", SolutionRow.Read);
-        var left = new Selector[rows.Count][];
-        var right = new Selector[rows.Count][];
         answers = new Lazy<Judgement>[rows.Count];
         for (var i = 0; i < rows.Count; i++)
         {
             var row = rows[i];
-            left[i] = Selector.Parse(row.A);
-            right[i] = Selector.Parse(row.B);
             answers[i] = new(() => Answer(row));
         }
 
-        rules = new PairRules(left, right);
+        rules = new PairRules(rows);
         residues = DataRows.Read("data/compatibility/residue.json", ResidueRow.Read);
     }
 
