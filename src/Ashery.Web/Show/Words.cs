@@ -1,3 +1,4 @@
+using Ashery.Cards.Pictures;
 using Ashery.Climate;
 using Ashery.Compatibility;
 using Ashery.Crops;
@@ -42,15 +43,7 @@ public static class Words
         _ => season.ToString(),
     };
 
-    public static string Of(FeedKind kind) => kind switch
-    {
-        FeedKind.Mineral => "Mineral",
-        FeedKind.Organic => "Organic",
-        FeedKind.Foliar => "Leaf spray",
-        FeedKind.TraceElements => "Trace elements",
-        FeedKind.Inoculant => "Inoculant",
-        _ => kind.ToString(),
-    };
+    public static string Of(FeedKind kind) => FeedMarks.Name(kind);
 
     public static string Of(MaterialKind kind) => kind switch
     {
