@@ -15,6 +15,7 @@ public class DataTests
     [InlineData("gas", "id logK25 logK logPressure source provenance")]
     [InlineData("water", "id formula coefficients source provenance note")]
     [InlineData("salts", "formula gives source provenance")]
+    [InlineData("behaviour", "group kind verdict reason wayOut leaves source provenance")]
     [InlineData("solubility", "formula name at source provenance")]
     public void Every_row_has_a_known_source_and_known_keys(string file, string keys)
     {
@@ -32,7 +33,7 @@ public class DataTests
 
     [Fact]
     public void Every_file_of_the_room_is_checked() => Assert.Equal(
-        10, EmbeddedData.Paths(".json").Count(path => path.StartsWith("data/solutions/", StringComparison.Ordinal)));
+        11, EmbeddedData.Paths(".json").Count(path => path.StartsWith("data/solutions/", StringComparison.Ordinal)));
 
     [Fact]
     public void Every_species_is_neutral_with_its_components()
