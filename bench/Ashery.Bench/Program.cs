@@ -1,7 +1,7 @@
 using Ashery.Bench;
 
 // One command runs everything: dotnet run -c Release --project bench/Ashery.Bench
-// Words pick parts: three six short growth shelf draws memory command
+// Words pick parts: three six short growth shelf draws solution memory command
 if (args is ["peak"])
 {
     MemoryBench.Child();
@@ -16,6 +16,7 @@ var parts = new (string Name, Action Run)[]
     ("growth", GrowthBench.Run),
     ("shelf", ShelfBench.Run),
     ("draws", DrawsBench.Run),
+    ("solution", SolutionBench.Run),
     ("memory", MemoryBench.Run),
     ("command", CommandBench.Run),
 };

@@ -50,6 +50,17 @@ public sealed class AqueousSystem
 
     internal double[] Linear { get; private init; } = [];
 
+    internal double[] HalfChargeSquared { get; private init; } = [];
+
+    // Numbers of the unknowns in the species: by species, Width entries each, and by unknown, one entry a species.
+    internal int Width { get; private init; }
+
+    internal double[] Rows { get; private init; } = [];
+
+    internal double[] Columns { get; private init; } = [];
+
+    internal PairTerms Pairs { get; private set; } = PairTerms.None;
+
     // MostParts entries a species; unused ones point to unknown 0 with number 0.
     internal int[] PartIndex { get; private init; } = [];
 
@@ -105,7 +116,8 @@ public sealed class AqueousSystem
             }
         }
 
-        var padded = (species.Count + 3) / 4 * 4;
+        var padded = (species.Count + 7) / 8 * 8;
+        var width = (componentOf.Count + 7) / 8 * 8;
         var system = new AqueousSystem(chemistry, celsius, air)
         {
             Unknowns = componentOf.Count,
@@ -118,6 +130,10 @@ public sealed class AqueousSystem
             Shield = new double[padded],
             Size = new double[padded],
             Linear = new double[padded],
+            HalfChargeSquared = new double[padded],
+            Width = width,
+            Rows = new double[padded * width],
+            Columns = new double[padded * componentOf.Count],
             PartIndex = new int[padded * MostParts],
             PartNumber = new double[padded * MostParts],
             PartCount = new int[padded],
@@ -134,6 +150,7 @@ public sealed class AqueousSystem
             system.Lay(i, species[i], unknownOf, fixedCarbonate);
         }
 
+        system.Pairs = PairTerms.Of(system);
         return system;
     }
 
@@ -155,6 +172,7 @@ public sealed class AqueousSystem
         var ln10 = Math.Log(10);
         LogK[i] = s.LogFormation(Celsius) * ln10;
         Charge[i] = s.Charge;
+        HalfChargeSquared[i] = 0.5 * s.Charge * s.Charge;
 
         // Ln g = -shield sqrt(I)/(1 + size sqrt(I)) + linear I; Davies' equation is the same with size 1 and linear 0.3 A z².
         Shield[i] = Water.A * s.Charge * s.Charge * ln10;
@@ -182,6 +200,11 @@ public sealed class AqueousSystem
         }
 
         PartCount[i] = at - (i * MostParts);
+        for (var a = i * MostParts; a < at; a++)
+        {
+            Rows[(i * Width) + PartIndex[a]] += PartNumber[a];
+            Columns[(PartIndex[a] * LogK.Length) + i] += PartNumber[a];
+        }
     }
 }
 

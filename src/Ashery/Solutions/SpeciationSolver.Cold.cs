@@ -139,29 +139,23 @@ public sealed partial class SpeciationSolver
         for (var k = 0; k < 300; k++)
         {
             Iterations++;
-            Evaluate();
+            Residuals();
             if (Balanced())
             {
                 return true;
             }
 
             var from = Dual();
-            if (!Cholesky.Factor(hessian, n))
+            Slopes();
+            if (!Cholesky.Solve(hessian, n, step, side))
             {
                 return false;
             }
 
-            var downhill = 0.0;
+            double downhill = 0, largest = 0;
             for (var j = 0; j < n; j++)
             {
-                step[j] = -residual[j];
                 bestX[j] = x[j];
-            }
-
-            Cholesky.Solve(hessian, n, step);
-            var largest = 0.0;
-            for (var j = 0; j < n; j++)
-            {
                 downhill += step[j] * residual[j];
                 largest = Math.Max(largest, Math.Abs(step[j]));
             }
@@ -195,7 +189,7 @@ public sealed partial class SpeciationSolver
             }
         }
 
-        return Math.Abs(residual[0]) <= Math.Max(1e-8 * hessian[0], 1e-14 * chargeScale);
+        return Math.Abs(residual[0]) <= Math.Max(1e-8 * protonDiagonal, 1e-14 * chargeScale);
     }
 
     private double Dual()

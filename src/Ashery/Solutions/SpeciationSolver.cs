@@ -1,5 +1,3 @@
-using System.Runtime.Intrinsics;
-
 namespace Ashery.Solutions;
 
 /// <summary>
@@ -22,10 +20,15 @@ public sealed partial class SpeciationSolver
     private readonly double[] hessian;
     private readonly double[] step;
     private readonly double[] side;
+    private readonly double[] border;
+    private readonly double[] weights;
+    private readonly double[] movings;
+    private readonly int stride;
     private double inertStrength;
     private double chargeScale;
     private double strengthResidual;
     private double strengthByStrength;
+    private double protonDiagonal;
     private bool warm;
 
     public SpeciationSolver(AqueousSystem system)
@@ -33,16 +36,30 @@ public sealed partial class SpeciationSolver
         this.system = system;
         n = system.Unknowns;
         padded = system.LogK.Length;
+        stride = Cholesky.Stride(n);
+        var width = system.Width;
         x = new double[n];
-        totals = new double[n];
+        totals = new double[width];
         m = new double[padded];
         slope = new double[padded];
-        residual = new double[n];
-        hessian = new double[n * n];
+        weights = new double[padded];
+        movings = new double[padded];
+        residual = new double[width];
+        hessian = new double[n * stride];
         step = new double[n];
-        side = new double[n];
+        side = new double[width];
+        border = new double[width];
         bestX = new double[n];
+        answers = [new double[n + 1], new double[n + 1], new double[n + 1], new double[n + 1]];
+        origin = new double[n];
+        direction = new double[n];
+        lastTotals = new double[n];
+        logTotals = new double[width];
+        totals.AsSpan(n).Fill(1);
     }
+
+    /// <summary>What it solves.</summary>
+    public AqueousSystem System => system;
 
     /// <summary>mol/kg.</summary>
     public double IonicStrength { get; private set; }
@@ -74,9 +91,14 @@ public sealed partial class SpeciationSolver
         Load(amounts);
         Iterations = 0;
         Bisected = false;
-        if (warm && Newton())
+        if (warm)
         {
-            return true;
+            Foretell();
+            if (Newton())
+            {
+                Remember(afresh: false);
+                return true;
+            }
         }
 
         ColdStart();
@@ -85,6 +107,11 @@ public sealed partial class SpeciationSolver
         {
             Bisected = true;
             warm = Bisect() && Newton();
+        }
+
+        if (warm)
+        {
+            Remember(afresh: true);
         }
 
         return warm;
@@ -96,7 +123,7 @@ public sealed partial class SpeciationSolver
     private void Load(ReadOnlySpan<double> amounts)
     {
         var components = system.Chemistry.Components;
-        double charge = 0, strength = 0, scale = 0;
+        double charge = 0, strength = 0, scale = 0, bare = 0;
         foreach (var c in system.Inert)
         {
             var z = components[c].Charge;
@@ -114,13 +141,16 @@ public sealed partial class SpeciationSolver
                 throw new ArgumentException($"The system was laid out with {components[c].Name}, of which there is none.", nameof(amounts));
             }
 
-            charge += components[c].Charge * amounts[c];
-            scale += Math.Abs(components[c].Charge) * amounts[c];
+            var z = components[c].Charge;
+            charge += z * amounts[c];
+            scale += Math.Abs(z) * amounts[c];
+            bare += z * z * amounts[c];
         }
 
         // Net protons over the components: what makes the whole neutral.
         totals[0] = -charge;
         inertStrength = strength / 2;
+        bareStrength = inertStrength + (bare / 2) + 1e-7;
         chargeScale = scale;
     }
 
@@ -129,7 +159,7 @@ public sealed partial class SpeciationSolver
         for (var k = 0; k < MostIterations; k++)
         {
             Iterations++;
-            Evaluate();
+            Residuals();
             if (Converged())
             {
                 return true;
@@ -144,76 +174,6 @@ public sealed partial class SpeciationSolver
         return false;
     }
 
-    // Molalities and their slopes with ionic strength, residuals and the Hessian (lower triangle).
-    private void Evaluate()
-    {
-        Molality();
-        Array.Clear(hessian);
-        for (var j = 0; j < n; j++)
-        {
-            residual[j] = -totals[j];
-            side[j] = 0;
-        }
-
-        double strength = 0, byStrength = 0;
-        var index = system.PartIndex;
-        var number = system.PartNumber;
-        var charge = system.Charge;
-        for (var i = 0; i < system.PartCount.Length; i++)
-        {
-            var mi = m[i];
-            var z2m = charge[i] * charge[i] * mi;
-            strength += z2m;
-            byStrength += z2m * slope[i];
-            var start = i * AqueousSystem.MostParts;
-            var end = start + system.PartCount[i];
-            for (var a = start; a < end; a++)
-            {
-                var ja = index[a];
-                var am = number[a] * mi;
-                residual[ja] += am;
-                side[ja] += am * slope[i];
-                for (var b = start; b <= a; b++)
-                {
-                    var jb = index[b];
-                    hessian[ja >= jb ? (ja * n) + jb : (jb * n) + ja] += am * number[b];
-                }
-            }
-        }
-
-        strengthResidual = (0.5 * strength) + inertStrength - IonicStrength;
-        strengthByStrength = 0.5 * byStrength;
-    }
-
-    private void Molality()
-    {
-        var root = Math.Sqrt(IonicStrength);
-        var vRoot = Vector256.Create(root);
-        var vI = Vector256.Create(IonicStrength);
-        var half = Vector256.Create(root > 0 ? 0.5 / root : 0);
-        for (var i = 0; i < padded; i += 4)
-        {
-            var parts = i * AqueousSystem.MostParts;
-            var sum = Vector256.Create(Sum(parts), Sum(parts + 4), Sum(parts + 8), Sum(parts + 12));
-            var shield = Vector256.Create(system.Shield, i);
-            var linear = Vector256.Create(system.Linear, i);
-            var d = Vector256<double>.One / (Vector256<double>.One + (Vector256.Create(system.Size, i) * vRoot));
-            var lnGamma = (linear * vI) - (shield * vRoot * d);
-            var exponent = Vector256.Min(Vector256.Create(system.LogK, i) + sum - lnGamma, Vector256.Create(600.0));
-            Vector256.Exp(exponent).CopyTo(m, i);
-
-            // d ln m/dI = -d ln g/dI.
-            ((shield * half * d * d) - linear).CopyTo(slope, i);
-        }
-    }
-
-    private double Sum(int at)
-    {
-        var index = system.PartIndex;
-        var number = system.PartNumber;
-        return (number[at] * x[index[at]]) + (number[at + 1] * x[index[at + 1]]) + (number[at + 2] * x[index[at + 2]]) + (number[at + 3] * x[index[at + 3]]);
-    }
-
     private bool Converged()
     {
         for (var j = 1; j < n; j++)
@@ -225,41 +185,26 @@ public sealed partial class SpeciationSolver
         }
 
         // The proton balance is judged by what it does to pH (its own diagonal), down to rounding, and by the charge.
-        return Math.Abs(residual[0]) <= Math.Max(1e-9 * hessian[0], 3e-15 * chargeScale)
-            && Math.Abs(residual[0]) <= 1e-11 * (chargeScale + hessian[0])
+        return Math.Abs(residual[0]) <= Math.Max(1e-9 * protonDiagonal, 3e-15 * chargeScale)
+            && Math.Abs(residual[0]) <= 1e-11 * (chargeScale + protonDiagonal)
             && Math.Abs(strengthResidual) <= Tolerance * (IonicStrength + 1e-9);
     }
 
     // [H c; r d] by the Cholesky factors of H and the Schur complement of d, damped.
     private bool Step()
     {
-        if (!Cholesky.Factor(hessian, n))
+        // F_j + H dx + c dI = 0 with c = side; F_I + r dx + d dI = 0 with r = border and d = strengthByStrength - 1.
+        Slopes();
+        if (!Cholesky.Solve(hessian, n, step, side))
         {
             return false;
         }
 
-        // F_j + H dx + c dI = 0 with c = side; F_I + r dx + d dI = 0 with r_j = half the sum of z² nu m and d = strengthByStrength - 1.
+        double rStep = 0, rSide = 0;
         for (var j = 0; j < n; j++)
         {
-            step[j] = -residual[j];
-        }
-
-        Cholesky.Solve(hessian, n, step);
-        Cholesky.Solve(hessian, n, side);
-        double rStep = 0, rSide = 0;
-        for (var i = 0; i < system.PartCount.Length; i++)
-        {
-            var start = i * AqueousSystem.MostParts;
-            double s = 0, t = 0;
-            for (var a = start; a < start + system.PartCount[i]; a++)
-            {
-                s += system.PartNumber[a] * step[system.PartIndex[a]];
-                t += system.PartNumber[a] * side[system.PartIndex[a]];
-            }
-
-            var w = 0.5 * system.Charge[i] * system.Charge[i] * m[i];
-            rStep += w * s;
-            rSide += w * t;
+            rStep += border[j] * step[j];
+            rSide += border[j] * side[j];
         }
 
         var d = strengthByStrength - 1 - rSide;

@@ -18,7 +18,7 @@ internal static class ErrorTable
     public static string Markdown()
     {
         var text = new StringBuilder("| case | ionic strength | EC, % | EC at 25 °C, % | pH | worst saturation index | open: EC, % | open: pH |\n|---|---|---|---|---|---|---|---|\n");
-        foreach (var r in Rows.OrderByDescending(Worst).ThenBy(r => r.Id, StringComparer.Ordinal))
+        foreach (var r in Rows.OrderByDescending(r => Math.Round(Worst(r), 6)).ThenBy(r => r.Id, StringComparer.Ordinal))
         {
             text.Append(CultureInfo.InvariantCulture, $"| {r.Id} | {r.Strength:0.####} | {r.Ec:+0.0;-0.0;0.0} | {r.Ec25:+0.0;-0.0;0.0} | {r.Ph:+0.000;-0.000;0.000} | {(r.IndexOf == "" ? "" : FormattableString.Invariant($"{r.Index:+0.00;-0.00;0.00} {r.IndexOf}"))} | {Shown(r.OpenEc, "+0.0;-0.0;0.0")} | {Shown(r.OpenPh, "+0.000;-0.000;0.000")} |\n");
         }
