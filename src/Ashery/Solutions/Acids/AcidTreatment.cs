@@ -2,7 +2,7 @@ using Ashery.Problems;
 
 namespace Ashery.Solutions.Acids;
 
-/// <summary>How much acid brings a water to an alkalinity or a pH, and what becomes of it.</summary>
+/// <summary>How much acid brings a water to an alkalinity or a pH, and what becomes of it. A litre of water is taken as a kilogram.</summary>
 public static class AcidTreatment
 {
     private const int CurvePoints = 48;
@@ -22,17 +22,16 @@ public static class AcidTreatment
         }
 
         var water = request.Water.Under(Air.Closed);
-        var density = WaterProperties.At(water.Celsius).Density;
         var found = request.Target.PH is { } pH
             ? AcidDose.ToPh(water.Under(request.At), request.Bottle.Acid.Pure, pH)
-            : AcidDose.ToAlkalinity(water, request.Bottle.Acid.Pure, request.Target.Alkalinity!.Value / CalciumCarbonate / density);
+            : AcidDose.ToAlkalinity(water, request.Bottle.Acid.Pure, request.Target.Alkalinity!.Value / CalciumCarbonate);
         if (!found.Ok)
         {
             return Result.Fail<AcidReport>(found.Problems);
         }
 
         var moles = found.Value.Moles;
-        var amount = Amount(request, moles * density);
+        var amount = Amount(request, moles);
         var report = new AcidReport
         {
             Request = request,
@@ -40,12 +39,12 @@ public static class AcidTreatment
             Stock = request.InjectorRatio is { } ratio
                 ? new(ratio, amount.GramsPerLitre * ratio, amount.MillilitresPerLitre * ratio, amount.PureGramsPerLitre * ratio / 1000)
                 : null,
-            Nutrients = Nutrients(request.Bottle.Acid, moles * density * 1000),
+            Nutrients = Nutrients(request.Bottle.Acid, moles * 1000),
             Before = Stage(water),
             Mixed = Stage(With(water, request.Bottle.Acid.Pure, moles)),
             Standing = Stage(With(water, request.Bottle.Acid.Pure, moles).Under(Air.Open)),
             PhForTenth = (PhAt(request, moles * 0.9), PhAt(request, moles * 1.1)),
-            Curve = Curve(water, request.Bottle, moles, density),
+            Curve = Curve(water, request.Bottle, moles),
             Notes = [],
             Cautions = AcidAdvice.Cautions(request.Bottle.Acid),
         };
@@ -109,13 +108,12 @@ public static class AcidTreatment
     private static AcidStage Stage(SolutionInput input)
     {
         var solution = Speciation.Solve(input);
-        var density = WaterProperties.At(input.Celsius).Density;
         return new()
         {
             Solution = solution,
             EcAt25 = Conductivity.At25(solution),
-            Alkalinity = SolutionMeasures.Alkalinity(solution) * CalciumCarbonate * density,
-            Bicarbonate = CarbonateAlkalinity(solution) * CalciumCarbonate * density,
+            Alkalinity = SolutionMeasures.Alkalinity(solution) * CalciumCarbonate,
+            Bicarbonate = CarbonateAlkalinity(solution) * CalciumCarbonate,
             Saturation = SaturationIndex.All(solution),
         };
     }
@@ -139,14 +137,14 @@ public static class AcidTreatment
         return Math.Max(0, sum);
     }
 
-    private static AcidCurvePoint[] Curve(SolutionInput water, AcidBottle bottle, double moles, double density)
+    private static AcidCurvePoint[] Curve(SolutionInput water, AcidBottle bottle, double moles)
     {
         var points = new AcidCurvePoint[CurvePoints + 1];
         for (var i = 0; i < points.Length; i++)
         {
             var at = moles * 1.5 * i / CurvePoints;
             var input = With(water, bottle.Acid.Pure, at);
-            points[i] = new(bottle.Grams(at * density * bottle.Acid.Pure.MolarMass), Speciation.Solve(input).PH, Speciation.Solve(input.Under(Air.Open)).PH);
+            points[i] = new(bottle.Grams(at * bottle.Acid.Pure.MolarMass), Speciation.Solve(input).PH, Speciation.Solve(input.Under(Air.Open)).PH);
         }
 
         return points;
