@@ -15,6 +15,8 @@ public class DataTests
     [InlineData("gas", "id logK25 logK logPressure source provenance")]
     [InlineData("water", "id formula coefficients source provenance note")]
     [InlineData("salts", "formula gives source provenance")]
+    [InlineData("heats", "formula kJPerMol source provenance")]
+    [InlineData("can-limits", "id value unit what source provenance note")]
     [InlineData("behaviour", "group kind verdict reason wayOut leaves source provenance")]
     [InlineData("waters", "id name about mgPerLitre alkalinity pH source provenance note")]
     [InlineData("water-units", "id names kind factor source provenance note")]

@@ -109,4 +109,11 @@ public sealed record DissolvingOrder(IReadOnlyList<DissolvingStep> Steps, double
 /// <summary>One step.</summary>
 /// <param name="Addition">What goes in.</param>
 /// <param name="Reason">Why here.</param>
-public sealed record DissolvingStep(CanAddition Addition, string Reason);
+public sealed record DissolvingStep(CanAddition Addition, string Reason)
+{
+    /// <summary>The solid nearest to coming out once it is in; null when none can form.</summary>
+    public string? Nearest { get; init; }
+
+    /// <summary>Its saturation index.</summary>
+    public double Index { get; init; } = double.NegativeInfinity;
+}
