@@ -11,6 +11,9 @@ public sealed record Place
     /// <summary>Metres above sea level; null when not told (sea level is then assumed).</summary>
     public double? ElevationMetres { get; init; }
 
+    /// <summary>True where a large water body is near and governs the air: its radiation is estimated higher for the same temperature range.</summary>
+    public bool NearCoast { get; init; }
+
     /// <summary>Twelve monthly normals, January first; null when the grower names the seasons instead.</summary>
     public IReadOnlyList<MonthlyNormal>? Normals { get; init; }
 

@@ -30,6 +30,24 @@ internal static class DataRows
 
     public static double Number(this JsonElement row, string key) => row.GetProperty(key).GetDouble();
 
+    /// <summary>A list of numbers; empty when the row has none of that name.</summary>
+    public static double[] Numbers(this JsonElement row, string key)
+    {
+        if (!row.TryGetProperty(key, out var list))
+        {
+            return [];
+        }
+
+        var numbers = new double[list.GetArrayLength()];
+        var i = 0;
+        foreach (var number in list.EnumerateArray())
+        {
+            numbers[i++] = number.GetDouble();
+        }
+
+        return numbers;
+    }
+
     public static bool Flag(this JsonElement row, string key) => row.TryGetProperty(key, out var value) && value.GetBoolean();
 
     public static string[] Texts(this JsonElement row, string key)
