@@ -133,6 +133,7 @@ public sealed class SqliteGardenStore : IGardenStore
             .Include(s => s.Pots)
             .Include(s => s.Feeds).ThenInclude(f => f.Parts)
             .Include(s => s.Feeds).ThenInclude(f => f.Contents)
+            .Include(s => s.Waters).ThenInclude(w => w.Lines)
             .Include(s => s.RuleChanges)
             .SingleOrDefault(s => s.Number == number);
         return row is null ? null : new StoredGarden(GardenMapping.FromRows(row), number);

@@ -5,6 +5,7 @@ using Ashery.Materials;
 using Ashery.Nutrients;
 using Ashery.Pots;
 using Ashery.Quantities;
+using Ashery.Solutions.Waters;
 using Ashery.Sources;
 using CsCheck;
 
@@ -137,15 +138,24 @@ internal static class RandomGardens
     private static readonly Gen<Place> AnyPlace =
         from name in Text
         from latitude in Number
-        from normals in Gen.Null(Gen.Select(Number, Number, Number, (a, b, c) => new MonthlyNormal(a, b, c)).List[0, 12])
+        from normals in Gen.Null(Gen.Select(Number, Number, Number, Gen.Select(Gen.Nullable(Number), Gen.Nullable(Number), Gen.Nullable(Number), Gen.Nullable(Number)), (a, b, c, more) =>
+            new MonthlyNormal(a, b, c) { WetDays = more.Item1, WindMs = more.Item2, Humidity = more.Item3, RadiationMj = more.Item4 }).List[0, 12])
         from seasons in Gen.Select(Gen.Enum<SeasonKind>(), AnyMonthDay, AnyMonthDay, (k, a, b) => new Season(k, a, b)).List[0, 5]
-        select new Place { Name = name, Latitude = latitude, Normals = normals, Seasons = seasons };
+        from elevation in Gen.Nullable(Number)
+        select new Place { Name = name, Latitude = latitude, ElevationMetres = elevation, Normals = normals, Seasons = seasons };
 
     private static readonly Gen<Scoop> AnyScoop = Gen.Select(Text, Number, Gen.Dictionary(Text, AnySpread)[0, 4])
         .Select((n, v, c) => new Scoop(n, new Volume(v), c));
 
-    private static readonly Gen<GardenSettings> AnySettings = Gen.Select(Text, Gen.Bool, Number, Gen.Null(Text))
-        .Select((c, us, step, scoop) => new GardenSettings { Currency = c, UsUnits = us, ScaleStep = step, Scoop = scoop });
+    private static readonly Gen<GardenSettings> AnySettings = Gen.Select(Text, Gen.Bool, Number, Gen.Null(Text), Gen.Null(Text))
+        .Select((c, us, step, scoop, water) => new GardenSettings { Currency = c, UsUnits = us, ScaleStep = step, Scoop = scoop, Water = water });
+
+    private static readonly Gen<WaterReport> AnyWater =
+        from words in Gen.Select(Text, Text, Gen.Null(Text))
+        from lines in Gen.Select(Text, Number, Gen.Null(Text), Gen.Bool, (n, v, u, b) => new WaterLine(n, v, u, b)).List[0, 6]
+        from numbers in Gen.Select(Gen.Nullable(Number), Gen.Nullable(Number))
+        from ec in Gen.Null(Gen.Select(Number, Text, Number, (v, u, c) => new WaterConductivity(v, u, c)))
+        select new WaterReport { Id = words.Item1, Name = words.Item2, Note = words.Item3, Lines = lines, PH = numbers.Item1, Celsius = numbers.Item2, Ec = ec };
 
     public static readonly Gen<Garden> Any =
         from head in Gen.Select(Text, Gen.Bool, AnyPlace, AnySettings)
@@ -153,6 +163,7 @@ internal static class RandomGardens
         from pots in AnyPot.List[0, 6]
         from feeds in AnyFeed.List[0, 4]
         from scoops in AnyScoop.List[0, 3]
+        from waters in AnyWater.List[0, 3]
         from rules in Gen.Dictionary(Text, Text)[0, 4]
         select new Garden
         {
@@ -164,6 +175,7 @@ internal static class RandomGardens
             Pots = pots,
             Feeds = feeds,
             Scoops = scoops,
+            Waters = waters,
             RuleChanges = rules,
         };
 

@@ -27,6 +27,9 @@ public sealed record GardenDto
 
     public IReadOnlyList<FeedDto>? Feeds { get; init; }
 
+    [Description("Reports of the waters this grower uses.")]
+    public IReadOnlyList<WaterDto>? Waters { get; init; }
+
     [Description("Rules the grower changed: rule id to setting.")]
     public IReadOnlyDictionary<string, string>? RuleChanges { get; init; }
 
@@ -109,4 +112,7 @@ public sealed record SettingsDto
 
     [Description("Scoop used by default, by name; leave out to weigh.")]
     public string? Scoop { get; init; }
+
+    [Description("Water used by default, by the id of one of waters; leave out for pure water.")]
+    public string? Water { get; init; }
 }

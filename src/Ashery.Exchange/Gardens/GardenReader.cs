@@ -3,6 +3,7 @@ using Ashery.Gardens;
 using Ashery.Materials;
 using Ashery.Problems;
 using Ashery.Quantities;
+using Ashery.Solutions.Waters;
 
 namespace Ashery.Exchange.Gardens;
 
@@ -24,11 +25,13 @@ internal sealed class GardenReader
         var scoops = fields.All(dto.Scoops, "scoops", ReadScoop);
         var pots = fields.All(dto.Pots, "pots", new PotReader(fields).Read);
         var feeds = fields.All(dto.Feeds, "feeds", (f, path) => new FeedReader(fields, shelf).Read(f, path));
+        var waters = fields.All(dto.Waters, "waters", new WaterReader(fields).Read);
         Distinct(shelf, static b => b.Id, "shelf");
         Distinct(scoops, static s => s.Name, "scoops");
         Distinct(pots, static p => p.Id, "pots");
         Distinct(feeds, static f => f.Id, "feeds");
-        var settings = ReadSettings(dto.Settings ?? new(), scoops);
+        Distinct(waters, static w => w.Id, "waters");
+        var settings = ReadSettings(dto.Settings ?? new(), scoops, waters);
         if (fields.HasErrors)
         {
             return Result.Fail<Garden>(fields.Problems);
@@ -44,6 +47,7 @@ internal sealed class GardenReader
                 Scoops = scoops,
                 Pots = pots,
                 Feeds = feeds,
+                Waters = waters,
                 RuleChanges = dto.RuleChanges ?? new Dictionary<string, string>(),
                 Settings = settings,
             },
@@ -90,8 +94,13 @@ internal sealed class GardenReader
             c => fields.Spread(c.Value, $"{path}.calibrations.{c.Key}", 0.001, 20000),
             StringComparer.OrdinalIgnoreCase));
 
-    private GardenSettings ReadSettings(SettingsDto dto, List<Scoop> scoops)
+    private GardenSettings ReadSettings(SettingsDto dto, List<Scoop> scoops, List<WaterReport> waters)
     {
+        if (dto.Water is not null && !waters.Exists(w => w.Id == dto.Water))
+        {
+            fields.Add(new("settings.water", $"There is no water \"{dto.Water}\" in this garden.", "Name one of waters, or leave it out for pure water."));
+        }
+
         if (dto.Scoop is not null && !scoops.Exists(s => s.Name == dto.Scoop))
         {
             fields.Add(new("settings.scoop", $"There is no scoop \"{dto.Scoop}\" in this garden.", "Name one of scoops, or leave it out to weigh."));
@@ -103,6 +112,7 @@ internal sealed class GardenReader
             UsUnits = dto.UsUnits ?? false,
             ScaleStep = fields.Optional(dto.ScaleStep, "settings.scaleStep", 0.001, 100, "g") ?? 1,
             Scoop = dto.Scoop,
+            Water = dto.Water,
         };
     }
 }

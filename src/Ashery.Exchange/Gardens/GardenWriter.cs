@@ -7,6 +7,7 @@ using Ashery.Materials;
 using Ashery.Nutrients;
 using Ashery.Pots;
 using Ashery.Quantities;
+using Ashery.Solutions.Waters;
 
 namespace Ashery.Exchange.Gardens;
 
@@ -23,6 +24,7 @@ internal static class GardenWriter
         Scoops = [.. garden.Scoops.Select(ScoopOf)],
         Pots = [.. garden.Pots.Select(PotOf)],
         Feeds = [.. garden.Feeds.Select(FeedOf)],
+        Waters = garden.Waters.Count > 0 ? [.. garden.Waters.Select(WaterOf)] : null,
         RuleChanges = garden.RuleChanges,
         Settings = new()
         {
@@ -30,6 +32,7 @@ internal static class GardenWriter
             UsUnits = garden.Settings.UsUnits,
             ScaleStep = garden.Settings.ScaleStep,
             Scoop = garden.Settings.Scoop,
+            Water = garden.Settings.Water,
         },
     };
 
@@ -86,6 +89,19 @@ internal static class GardenWriter
         Place = pot.Place,
         NeedsTraceElements = pot.NeedsTraceElements,
         LowPhosphorus = pot.LowPhosphorus,
+    };
+
+    private static WaterDto WaterOf(WaterReport report) => new()
+    {
+        Id = report.Id,
+        Name = report.Name,
+        Note = report.Note,
+        Lines = [.. report.Lines.Select(static l => new WaterLineDto { Name = l.Name, Value = l.Value, Unit = l.Unit, Below = l.Below ? true : null })],
+        PH = report.PH,
+        Celsius = report.Celsius,
+        Ec = report.Ec?.Value,
+        EcUnit = report.Ec is { Unit: not "mS/cm" } ec ? ec.Unit : null,
+        EcCelsius = report.Ec is { Celsius: not 25 } at ? at.Celsius : null,
     };
 
     private static FeedDto FeedOf(Feed feed) => new()

@@ -372,13 +372,25 @@ namespace Ashery.Records.Sqlite.Migrations
                     b.Property<int>("Position")
                         .HasColumnType("INTEGER");
 
+                    b.Property<double?>("Humidity")
+                        .HasColumnType("REAL");
+
                     b.Property<double>("MeanMax")
                         .HasColumnType("REAL");
 
                     b.Property<double>("MeanMin")
                         .HasColumnType("REAL");
 
+                    b.Property<double?>("RadiationMj")
+                        .HasColumnType("REAL");
+
                     b.Property<double>("RainMm")
+                        .HasColumnType("REAL");
+
+                    b.Property<double?>("WetDays")
+                        .HasColumnType("REAL");
+
+                    b.Property<double?>("WindMs")
                         .HasColumnType("REAL");
 
                     b.HasKey("State", "Position");
@@ -527,6 +539,12 @@ namespace Ashery.Records.Sqlite.Migrations
                     b.Property<string>("DefaultScoop")
                         .HasColumnType("TEXT");
 
+                    b.Property<string>("DefaultWater")
+                        .HasColumnType("TEXT");
+
+                    b.Property<double?>("ElevationMetres")
+                        .HasColumnType("REAL");
+
                     b.Property<bool>("HasNormals")
                         .HasColumnType("INTEGER");
 
@@ -560,6 +578,74 @@ namespace Ashery.Records.Sqlite.Migrations
                     b.HasKey("Number");
 
                     b.ToTable("garden_state", (string)null);
+                });
+
+            modelBuilder.Entity("Ashery.Records.Rows.WaterLineRow", b =>
+                {
+                    b.Property<long>("State")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("Water")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("Position")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<bool>("Below")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Unit")
+                        .HasColumnType("TEXT");
+
+                    b.Property<double>("Value")
+                        .HasColumnType("REAL");
+
+                    b.HasKey("State", "Water", "Position");
+
+                    b.ToTable("water_line", (string)null);
+                });
+
+            modelBuilder.Entity("Ashery.Records.Rows.WaterRow", b =>
+                {
+                    b.Property<long>("State")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("Position")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<double?>("Celsius")
+                        .HasColumnType("REAL");
+
+                    b.Property<double?>("Ec")
+                        .HasColumnType("REAL");
+
+                    b.Property<double?>("EcCelsius")
+                        .HasColumnType("REAL");
+
+                    b.Property<string>("EcUnit")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Note")
+                        .HasColumnType("TEXT");
+
+                    b.Property<double?>("PH")
+                        .HasColumnType("REAL");
+
+                    b.Property<string>("WaterId")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("State", "Position");
+
+                    b.ToTable("water", (string)null);
                 });
 
             modelBuilder.Entity("Ashery.Records.Rows.BagContentRow", b =>
@@ -697,6 +783,24 @@ namespace Ashery.Records.Sqlite.Migrations
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("Ashery.Records.Rows.WaterLineRow", b =>
+                {
+                    b.HasOne("Ashery.Records.Rows.WaterRow", null)
+                        .WithMany("Lines")
+                        .HasForeignKey("State", "Water")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Ashery.Records.Rows.WaterRow", b =>
+                {
+                    b.HasOne("Ashery.Records.Rows.StateRow", null)
+                        .WithMany("Waters")
+                        .HasForeignKey("State")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("Ashery.Records.Rows.BagRow", b =>
                 {
                     b.Navigation("Contents");
@@ -737,6 +841,13 @@ namespace Ashery.Records.Sqlite.Migrations
                     b.Navigation("Scoops");
 
                     b.Navigation("Seasons");
+
+                    b.Navigation("Waters");
+                });
+
+            modelBuilder.Entity("Ashery.Records.Rows.WaterRow", b =>
+                {
+                    b.Navigation("Lines");
                 });
 #pragma warning restore 612, 618
         }

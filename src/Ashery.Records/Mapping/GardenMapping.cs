@@ -18,15 +18,24 @@ public static class GardenMapping
             IsDemo = garden.IsDemo,
             PlaceName = garden.Place.Name,
             Latitude = garden.Place.Latitude,
+            ElevationMetres = garden.Place.ElevationMetres,
             HasNormals = garden.Place.Normals is not null,
             Currency = garden.Settings.Currency,
             UsUnits = garden.Settings.UsUnits,
             ScaleStep = garden.Settings.ScaleStep,
             DefaultScoop = garden.Settings.Scoop,
+            DefaultWater = garden.Settings.Water,
         };
         row.Normals.AddRange((garden.Place.Normals ?? []).Select((n, i) => new NormalRow
         {
-            Position = i, MeanMax = n.MeanMax, MeanMin = n.MeanMin, RainMm = n.RainMm,
+            Position = i,
+            MeanMax = n.MeanMax,
+            MeanMin = n.MeanMin,
+            RainMm = n.RainMm,
+            WetDays = n.WetDays,
+            WindMs = n.WindMs,
+            Humidity = n.Humidity,
+            RadiationMj = n.RadiationMj,
         }));
         row.Seasons.AddRange(garden.Place.Seasons.Select((s, i) => new SeasonRow
         {
@@ -41,6 +50,7 @@ public static class GardenMapping
         row.Scoops.AddRange(garden.Scoops.Select(PotMapping.ToRow));
         row.Pots.AddRange(garden.Pots.Select(PotMapping.ToRow));
         row.Feeds.AddRange(garden.Feeds.Select(PotMapping.ToRow));
+        row.Waters.AddRange(garden.Waters.Select(WaterMapping.ToRow));
         row.RuleChanges.AddRange(garden.RuleChanges.Select(r => new RuleChangeRow { RuleId = r.Key, Setting = r.Value }));
         return row;
     }
@@ -53,8 +63,12 @@ public static class GardenMapping
         {
             Name = row.PlaceName,
             Latitude = row.Latitude,
+            ElevationMetres = row.ElevationMetres,
             Normals = row.HasNormals
-                ? [.. row.Normals.OrderBy(n => n.Position).Select(n => new MonthlyNormal(n.MeanMax, n.MeanMin, n.RainMm))]
+                ? [.. row.Normals.OrderBy(n => n.Position).Select(n => new MonthlyNormal(n.MeanMax, n.MeanMin, n.RainMm)
+                {
+                    WetDays = n.WetDays, WindMs = n.WindMs, Humidity = n.Humidity, RadiationMj = n.RadiationMj,
+                })]
                 : null,
             Seasons = [.. row.Seasons.OrderBy(s => s.Position).Select(s => new Season(
                 Enum.Parse<SeasonKind>(s.Kind), new MonthDay(s.FromMonth, s.FromDay), new MonthDay(s.ToMonth, s.ToDay)))],
@@ -63,6 +77,7 @@ public static class GardenMapping
         Scoops = [.. row.Scoops.OrderBy(s => s.Position).Select(PotMapping.FromRow)],
         Pots = [.. row.Pots.OrderBy(p => p.Position).Select(PotMapping.FromRow)],
         Feeds = [.. row.Feeds.OrderBy(f => f.Position).Select(PotMapping.FromRow)],
+        Waters = [.. row.Waters.OrderBy(w => w.Position).Select(WaterMapping.FromRow)],
         RuleChanges = row.RuleChanges.ToDictionary(r => r.RuleId, r => r.Setting),
         Settings = new GardenSettings
         {
@@ -70,6 +85,7 @@ public static class GardenMapping
             UsUnits = row.UsUnits,
             ScaleStep = row.ScaleStep,
             Scoop = row.DefaultScoop,
+            Water = row.DefaultWater,
         },
     };
 }

@@ -20,6 +20,7 @@ public sealed class GardenDb(DbContextOptions<GardenDb> options) : DbContext(opt
         state.HasMany(s => s.Scoops).WithOne().HasForeignKey(r => r.State);
         state.HasMany(s => s.Pots).WithOne().HasForeignKey(r => r.State);
         state.HasMany(s => s.Feeds).WithOne().HasForeignKey(r => r.State);
+        state.HasMany(s => s.Waters).WithOne().HasForeignKey(r => r.State);
         state.HasMany(s => s.RuleChanges).WithOne().HasForeignKey(r => r.State);
 
         modelBuilder.Entity<NormalRow>().ToTable("climate_normal").HasKey(r => new { r.State, r.Position });
@@ -29,6 +30,7 @@ public sealed class GardenDb(DbContextOptions<GardenDb> options) : DbContext(opt
         Bags(modelBuilder);
         Scoops(modelBuilder);
         Feeds(modelBuilder);
+        Waters(modelBuilder);
     }
 
     private static void Bags(ModelBuilder model)
@@ -53,6 +55,14 @@ public sealed class GardenDb(DbContextOptions<GardenDb> options) : DbContext(opt
         scoop.ToTable("scoop").HasKey(r => new { r.State, r.Position });
         scoop.HasMany(r => r.Calibrations).WithOne().HasForeignKey(r => new { r.State, r.Scoop });
         model.Entity<CalibrationRow>().ToTable("scoop_calibration").HasKey(r => new { r.State, r.Scoop, r.MaterialId });
+    }
+
+    private static void Waters(ModelBuilder model)
+    {
+        var water = model.Entity<WaterRow>();
+        water.ToTable("water").HasKey(r => new { r.State, r.Position });
+        water.HasMany(r => r.Lines).WithOne().HasForeignKey(r => new { r.State, r.Water });
+        model.Entity<WaterLineRow>().ToTable("water_line").HasKey(r => new { r.State, r.Water, r.Position });
     }
 
     private static void Feeds(ModelBuilder model)

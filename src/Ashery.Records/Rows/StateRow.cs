@@ -21,6 +21,8 @@ public sealed class StateRow
 
     public double Latitude { get; set; }
 
+    public double? ElevationMetres { get; set; }
+
     public bool HasNormals { get; set; }
 
     public string Currency { get; set; } = "";
@@ -30,6 +32,8 @@ public sealed class StateRow
     public double ScaleStep { get; set; }
 
     public string? DefaultScoop { get; set; }
+
+    public string? DefaultWater { get; set; }
 
     public List<NormalRow> Normals { get; set; } = [];
 
@@ -42,6 +46,8 @@ public sealed class StateRow
     public List<PotRow> Pots { get; set; } = [];
 
     public List<FeedRow> Feeds { get; set; } = [];
+
+    public List<WaterRow> Waters { get; set; } = [];
 
     public List<RuleChangeRow> RuleChanges { get; set; } = [];
 }
@@ -58,6 +64,14 @@ public sealed class NormalRow
     public double MeanMin { get; set; }
 
     public double RainMm { get; set; }
+
+    public double? WetDays { get; set; }
+
+    public double? WindMs { get; set; }
+
+    public double? Humidity { get; set; }
+
+    public double? RadiationMj { get; set; }
 }
 
 public sealed class SeasonRow

@@ -3,6 +3,7 @@ using Ashery.Feeds;
 using Ashery.Materials;
 using Ashery.Pots;
 using Ashery.Quantities;
+using Ashery.Solutions.Waters;
 
 namespace Ashery.Gardens;
 
@@ -24,6 +25,9 @@ public sealed record Garden
 
     /// <summary>Recipes the grower kept, by which the year feeds.</summary>
     public IReadOnlyList<Feed> Feeds { get; init; } = [];
+
+    /// <summary>Reports of the waters this grower uses, as typed.</summary>
+    public IReadOnlyList<WaterReport> Waters { get; init; } = [];
 
     /// <summary>Season and dose rules the grower changed: rule id to setting.</summary>
     public IReadOnlyDictionary<string, string> RuleChanges { get; init; } = new Dictionary<string, string>();
@@ -57,4 +61,7 @@ public sealed record GardenSettings
 
     /// <summary>Scoop used by default, by name; null to weigh.</summary>
     public string? Scoop { get; init; }
+
+    /// <summary>Water used by default, by the id of one of the garden's waters; null for pure water.</summary>
+    public string? Water { get; init; }
 }
