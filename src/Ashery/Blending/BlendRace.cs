@@ -39,7 +39,7 @@ internal sealed class BlendRace : IDisposable
     /// <summary>True when the best blends are proved.</summary>
     public bool Run(long workLimit)
     {
-        var mayWin = model.Aim != BlendAim.AtLeast && Math.Min(model.Request.AtMost, model.Columns) < model.Nutrients && sweepWork <= workLimit;
+        var mayWin = model.Aim is not (BlendAim.AtLeast or BlendAim.Amounts) && Math.Min(model.Request.AtMost, model.Columns) < model.Nutrients && sweepWork <= workLimit;
         if (!mayWin)
         {
             return tree.Run(workLimit / NodeWork) && !tree.Doubtful;

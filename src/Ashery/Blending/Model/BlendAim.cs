@@ -11,4 +11,10 @@ internal enum BlendAim
 
     /// <summary>Mean relative shortfall of contents wanted at least, then cost, then mass.</summary>
     AtLeast,
+
+    /// <summary>
+    /// Mean relative deviation of amounts beside a fixed column, the last of the request, of which there is exactly one unit; then
+    /// cost, then mass.
+    /// </summary>
+    Amounts,
 }

@@ -15,9 +15,12 @@ internal sealed partial class BlendModel
         // A trace below a millionth of a millionth is none: its scale would drown everything else in rounding.
         total = total < 1e-12 ? 0 : total;
         var byMass = Aim == BlendAim.AtLeast;
-        Scale[i] = total > 0 && !byMass ? total : 1;
-        Brings[i] = total > 0 || byMass ? 1 : 0;
-        if (Brings[i] > 0)
+        var isFixed = Aim == BlendAim.Amounts && Order[i] == Columns - 1;
+        Scale[i] = total > 0 && !byMass && !isFixed ? total : 1;
+
+        // Beside a fixed column it alone is counted, so that the sum row says: one unit of it.
+        Brings[i] = Aim == BlendAim.Amounts ? (isFixed ? 1 : 0) : total > 0 || byMass ? 1 : 0;
+        if (total > 0 || byMass)
         {
             for (var j = 0; j < content.Length; j++)
             {

@@ -188,6 +188,11 @@ internal sealed partial class BlendModel
     /// </summary>
     public double LargestAmount(int i, double cutoff)
     {
+        if (Aim == BlendAim.Amounts)
+        {
+            return LargestBeside(i, cutoff);
+        }
+
         if (Brings[i] == 0)
         {
             return double.PositiveInfinity;
@@ -203,6 +208,21 @@ internal sealed partial class BlendModel
         {
             var excess = Nutrients * cutoff / (1 + (Target[j] / largestTarget));
             largest = Math.Min(largest, (1 + excess) / Math.Max(U[(i * Nutrients) + j], 1e-300));
+        }
+
+        return largest;
+    }
+
+    // Beside a fixed column nothing needs to fall short for another to be in excess: the excess D_j is paid once.
+    private double LargestBeside(int i, double cutoff)
+    {
+        var largest = double.PositiveInfinity;
+        for (var j = 0; j < Nutrients; j++)
+        {
+            if (U[(i * Nutrients) + j] > 0)
+            {
+                largest = Math.Min(largest, (1 + (Nutrients * cutoff)) / U[(i * Nutrients) + j]);
+            }
         }
 
         return largest;

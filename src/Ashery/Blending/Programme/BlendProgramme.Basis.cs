@@ -10,7 +10,8 @@ internal sealed unsafe partial class BlendProgramme
 {
     /// <summary>
     /// A dual feasible start: deviations basic below zero, side rows slack, and in the sum row the one column that is
-    /// cheapest against those signs; false when no open column counts in the sum.
+    /// cheapest against those signs; false when no open column counts in the sum. Beside a fixed column deviations start above zero: no
+    /// column that adds to them can then lower the value.
     /// </summary>
     public bool Start()
     {
@@ -27,7 +28,7 @@ internal sealed unsafe partial class BlendProgramme
         {
             basic[r] = width + r;
             rowBasic[r] = r != d;
-            sign[r] = -1;
+            sign[r] = model.Aim == BlendAim.Amounts ? 1 : -1;
             var entry = a[(r * width) + first];
             inverse[(r * stride) + r] = r < d ? -1 : 1;
             inverse[(d * stride) + r] = r < d ? entry : r > d ? -entry : 1;
