@@ -13,6 +13,7 @@ internal static class Application
     [
         new MixVerb(),
         new CompatibleVerb(),
+        new DissolveVerb(),
         new DoseVerb(),
         new YearVerb(),
         new CardVerb(),

@@ -57,7 +57,9 @@ internal sealed class Page(Terminal terminal)
 
     public void Bullet(string item) => Paragraph.Write(Output, "  - " + SafeText.Of(item), terminal.Width, hanging: 4);
 
-    public void Text(string text, int indent = 0) => Paragraph.Write(Output, new string(' ', indent) + text, terminal.Width, hanging: indent);
+    public void Text(string text, int indent = 0) => Text(text, indent, indent);
+
+    public void Text(string text, int indent, int hanging) => Paragraph.Write(Output, new string(' ', indent) + text, terminal.Width, hanging);
 
     public void Blank() => Output.WriteLine();
 

@@ -8,6 +8,7 @@ using Ashery.Exchange.Catalogue;
 using Ashery.Exchange.Gardens;
 using Ashery.Exchange.Materials;
 using Ashery.Exchange.Mix;
+using Ashery.Exchange.Solutions;
 using Json.Schema;
 using Command = Ashery.Cli.Tests.Frame.Command;
 
@@ -23,6 +24,7 @@ public class SchemaTests
     {
         ["mix"] = (MixJsonContext.Shared.MixJson, "Output of ashery mix --json"),
         ["compatible"] = (MixJsonContext.Shared.CompatibleJson, "Output of ashery compatible --json"),
+        ["dissolve"] = (SolutionJsonContext.Shared.CanJson, "Output of ashery dissolve --json"),
         ["dose"] = (DoseJsonContext.Shared.DoseJson, "Output of ashery dose --json"),
         ["year"] = (YearJsonContext.Shared.YearJson, "Output of ashery year --json"),
         ["card"] = (CardJsonContext.Shared.CardJson, "Output of ashery card --json"),
@@ -44,6 +46,8 @@ public class SchemaTests
         { "mix", "mix --grade 30-10-20 --from ammonium-sulfate,mkp,potassium-sulfate" },
         { "mix", "mix --crop fuchsia --demo" },
         { "compatible", "compatible urea mkp gypsum ammonium-nitrate wood-ash" },
+        { "dissolve", "dissolve --water hard --add potassium-nitrate=0.6 --add mkp=0.2 --add nitric-acid=0.1" },
+        { "dissolve", "dissolve --water rain --add calcium-nitrate-double=120 --add epsom-salt=80 --air open --celsius 4" },
         { "dose", "dose --demo --on 2026-05-20" },
         { "dose", "dose --demo --on 2026-06-15 --pot p07 --state p07=dry --max-temp 38" },
         { "year", "year --demo --from 2026-03-01" },

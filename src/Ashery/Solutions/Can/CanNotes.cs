@@ -14,7 +14,9 @@ internal static class CanNotes
         Ph(report, notes);
         Ammonia(report, notes);
         Chemistry(report, notes);
-        return notes;
+
+        // A stable sort: warnings first, each kind in the order above.
+        return [.. notes.Where(static n => n.Severity == Severity.Warning), .. notes.Where(static n => n.Severity != Severity.Warning)];
     }
 
     private static void Range(CanReport report, List<Problem> notes)
@@ -63,7 +65,7 @@ internal static class CanNotes
             if (mineral.Millimoles > 0)
             {
                 notes.Add(Warning(mineral.Mineral.Id,
-                    FormattableString.Invariant($"{Named(mineral.Mineral)} comes out: {mineral.Grams:0.00} g in a litre ({mineral.Millimoles:0.##} mmol) at equilibrium, within hours. The saturation index is {mineral.Index:0.00}."),
+                    FormattableString.Invariant($"{Named(mineral.Mineral)} {(mineral.Index >= CanLimit.Of("comesOut").Value ? "comes out" : "may come out")}, within hours: {Round(mineral.Grams)} g in a litre ({Round(mineral.Millimoles)} mmol) at equilibrium, saturation index {mineral.Index:0.0}."),
                     "Keep the two that make it in separate cans, or use more water."));
             }
             else if (mineral.Mineral.Slow && mineral.Index > 0)
@@ -127,6 +129,8 @@ internal static class CanNotes
                 warming < 0 ? "Start with lukewarm water; what does not dissolve at first does when it warms up again." : "Add it slowly, stirring, and let it cool before you close the can."));
         }
     }
+
+    private static string Round(double amount) => amount.ToString(amount >= 10 ? "0" : amount >= 1 ? "0.0" : "0.00", System.Globalization.CultureInfo.InvariantCulture);
 
     private static string Named(Mineral mineral) => char.ToUpperInvariant(mineral.Id[0]) + mineral.Id[1..];
 

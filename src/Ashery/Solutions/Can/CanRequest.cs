@@ -1,3 +1,5 @@
+using Ashery.Solutions.Waters;
+
 namespace Ashery.Solutions.Can;
 
 /// <summary>What goes into the can.</summary>
@@ -7,7 +9,7 @@ public sealed record CanRequest
     public SolutionInput Water { get; init; } = SolutionInput.Pure();
 
     /// <summary>What the grower calls the water.</summary>
-    public string WaterName { get; init; } = "pure";
+    public string WaterName { get; init; } = "pure water";
 
     /// <summary>Each material once.</summary>
     public required IReadOnlyList<CanAddition> Additions { get; init; }
@@ -17,6 +19,10 @@ public sealed record CanRequest
 
     /// <summary>Closed: nothing leaves. Open: in balance with the carbon dioxide of the air, as after a day of standing.</summary>
     public Air Air { get; init; } = Air.Closed;
+
+    /// <summary>A request in a source water.</summary>
+    public static CanRequest In(SourceWater water, IReadOnlyList<CanAddition> additions, double celsius = 20, Air air = Air.Closed) =>
+        new() { Water = water.ToInput(celsius), WaterName = water.Name, Additions = additions, Celsius = celsius, Air = air };
 }
 
 /// <summary>One material in the can.</summary>

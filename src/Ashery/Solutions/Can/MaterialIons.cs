@@ -13,7 +13,7 @@ internal static class MaterialIons
     // Where label and pure salt differ by more than this part, the difference is said.
     private const double WorthSaying = 0.02;
 
-    public static Result<MaterialInWater> Of(Material material)
+    public static Result<MaterialInWater> Of(Material material, bool byLabel)
     {
         var row = material.Dissolves ? null : BehaviourRow.Of(material);
         if (row is { Refused: true })
@@ -27,7 +27,7 @@ internal static class MaterialIons
         }
 
         var salt = material.Formula is { } formula && Salt.TryFind(formula, out var found) ? found : null;
-        var made = salt is null ? LabelIons.Of(material, row?.Leaves ?? []) : OfSalt(material, salt);
+        var made = salt is null ? LabelIons.Of(material, row?.Leaves ?? []) : OfSalt(material, salt, byLabel);
         if (!made.Ok || row is null)
         {
             return made;
@@ -52,7 +52,7 @@ internal static class MaterialIons
     }
 
     // A bottle is the acid or salt in water; a bag is the pure salt unless its own label says less.
-    private static Result<MaterialInWater> OfSalt(Material material, Salt salt)
+    private static Result<MaterialInWater> OfSalt(Material material, Salt salt, bool byLabel)
     {
         var pure = Pure(material.Id, material.Name, salt) with { Material = material, Solubility = material.Solubility };
         var purity = material.Pure is { } whole ? Purity.Of(material.Label, whole) : 1;
@@ -65,7 +65,7 @@ internal static class MaterialIons
             });
         }
 
-        if (material.SourceId != "label")
+        if (!byLabel)
         {
             return Result.Of(pure with { Assumed = Said(material, salt, purity) });
         }

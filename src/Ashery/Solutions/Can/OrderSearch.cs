@@ -83,7 +83,9 @@ internal sealed class OrderSearch
             steps.Add(Step(best, at[set]));
         }
 
-        return new(steps, worst, "Of all orders the one whose steps stay furthest from a quick solid; between equals the common one: acid, then the rest, calcium, trace elements.");
+        return new(steps, worst, rest[0] > 0
+            ? "Of all orders the one whose steps on the way are least past a solid; between equals the common one: acid, then the rest, calcium, trace elements."
+            : "No step on the way brings anything out; of the orders of which that is true this is nearest to the common one: acid, then the rest, calcium, trace elements.");
     }
 
     private DissolvingOrder Common()
