@@ -36,7 +36,7 @@ public static class CanWords
     {
         if (bag(word) is { } own)
         {
-            return MaterialInWater.Of(own, byLabel: true);
+            return MaterialInWater.OfBag(own);
         }
 
         if (Salt.TryFind(word, out _))
@@ -57,7 +57,7 @@ public static class CanWords
             return Result.Fail<MaterialInWater>([.. read.Problems.Select(static p => p with { Field = p.Field == "material" ? "add" : $"add {p.Field}" })]);
         }
 
-        return MaterialInWater.Of(read.Value, byLabel: word.Contains('=', StringComparison.Ordinal));
+        return word.Contains('=', StringComparison.Ordinal) ? MaterialInWater.OfBag(read.Value) : MaterialInWater.Of(read.Value);
     }
 
     /// <summary><c>1.5 g/L</c>, <c>150 mg/L N</c>, or <c>1:100</c> for what leaves an injector when the amounts are those of the stock.</summary>

@@ -58,9 +58,10 @@ public sealed record MaterialInWater
     /// A material of the catalogue or a grower's bag. A salt is reckoned as the pure salt of its formula unless the bag has a label of its own;
     /// a product without formula by its label. Refused, with the reason, where it does not dissolve.
     /// </summary>
-    /// <param name="material">Which.</param>
-    /// <param name="byLabel">True for a bag at hand, whose label counts even where it is the usual one: no more of the salt than it leaves room for.</param>
-    public static Result<MaterialInWater> Of(Material material, bool byLabel = false) => MaterialIons.Of(material, byLabel || material.SourceId == "label");
+    public static Result<MaterialInWater> Of(Material material) => MaterialIons.Of(material, material.SourceId == "label");
+
+    /// <summary>A bag at hand: its label counts even where it is the usual one, so that no more of the salt is reckoned than it leaves room for.</summary>
+    public static Result<MaterialInWater> OfBag(Material material) => MaterialIons.Of(material, byLabel: true);
 
     /// <summary>A pure salt or acid by its formula, as <c>K2SO4</c>; a full stop or an asterisk may stand for the raised dot of a hydrate.</summary>
     public static Result<MaterialInWater> OfFormula(string formula) => Salt.TryFind(formula, out var salt)
