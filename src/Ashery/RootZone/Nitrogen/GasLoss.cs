@@ -1,0 +1,35 @@
+using Ashery.RootZone.Forcing;
+using Ashery.RootZone.State;
+
+namespace Ashery.RootZone.Nitrogen;
+
+/// <summary>Nitrogen lost to the air.</summary>
+internal static class GasLoss
+{
+    /// <summary>
+    /// Ammonia: of the dissolved ammonium the part Ka/(Ka + h) is free (Emerson and others 1975, from memory), of which a share leaves
+    /// a day. What sits on the exchange is safe, so that a medium that holds cations loses less.
+    /// </summary>
+    public static void Ammonia(ref PotPools s, ref PotLedger l, PotParameters p, in DayForcing f)
+    {
+        var there = s.Mobile[Ion.Ammonium];
+        if (there <= 0)
+        {
+            return;
+        }
+
+        var dissolved = Math.Min(1, s.Solution[Ion.Ammonium] * s.Water / there);
+        var free = f.AmmoniaK / (f.AmmoniaK + s.Proton);
+        var lost = there * Decay.Share(p.AmmoniaRate * dissolved * free);
+        s.Mobile[Ion.Ammonium] -= lost;
+        l.AmmoniaN += lost;
+    }
+
+    /// <summary>Denitrification: a share of nitrate where pores are full, by temperature as other rotting.</summary>
+    public static void Denitrify(ref PotPools s, ref PotLedger l, PotParameters p, in DayForcing f)
+    {
+        var lost = s.Mobile[Ion.Nitrate] * Decay.Share(p.DenitrificationRate * f.Organic * Moisture.WithoutAir(in s, p));
+        s.Mobile[Ion.Nitrate] -= lost;
+        l.DenitrifiedN += lost;
+    }
+}
