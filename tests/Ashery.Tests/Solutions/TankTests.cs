@@ -146,6 +146,16 @@ public class TankTests
             iter: 60, threads: 1);
     }
 
+    // Diammonium phosphate with calcium in one tank clouds at any strength.
+    [Fact]
+    public void Where_no_split_is_clear_the_answer_says_what_comes_out()
+    {
+        var report = Find([("dap-technical", 0.5), ("calcium-nitrate-tetrahydrate", 0.5)], "saline", 1);
+        Assert.Equal(0, report.MostRatio);
+        Assert.NotNull(report.Limiting);
+        Assert.Contains(report.Notes, static n => n.Field == "tanks");
+    }
+
     [Fact]
     public void More_tanks_never_make_it_weaker_and_the_order_does_not_matter()
     {

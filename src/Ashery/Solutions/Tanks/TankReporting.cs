@@ -47,7 +47,7 @@ internal static class TankReporting
 
     private static Tank Tank(TankRequest request, TankSearch search, double[] share, string name)
     {
-        var most = search.RatioOf(share, TankSplit.MostRatio);
+        var most = search.Ratios.RatioOf(share, TankSplit.MostRatio);
         var judged = Math.Min(request.Ratio, Math.Max(most, 1));
         var (solution, water) = search.Judge.Stock(share, judged, request.Coldest);
         var slow = SaturationIndex.All(solution).Where(static i => i.Mineral.Slow && i.Index > 0).OrderByDescending(static i => i.Index)
