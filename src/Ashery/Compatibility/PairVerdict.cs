@@ -24,8 +24,9 @@ public sealed record PairVerdict(string A, string B, Judgement DryToday, Judgeme
 /// <param name="Limit">How strong or how long, when limited.</param>
 /// <param name="IsHardStop">True for the few that no setting may override.</param>
 /// <param name="Basis">What the verdict stands on.</param>
+/// <param name="OnlyInStock">True for a stop of concentrates that a feed of usual strength may pass, as its reason says.</param>
 public sealed record Judgement(
-    Verdict Verdict, string Reason, string Source, string? Limit = null, bool IsHardStop = false, VerdictBasis Basis = VerdictBasis.None);
+    Verdict Verdict, string Reason, string Source, string? Limit = null, bool IsHardStop = false, VerdictBasis Basis = VerdictBasis.None, bool OnlyInStock = false);
 
 public enum Verdict
 {

@@ -77,7 +77,7 @@ internal sealed class SolutionRules
             reason += " " + row.Feed;
         }
 
-        return new(row.Verdict, reason, Citations.Of(row.Sources), row.Verdict == Verdict.Limited ? row.Limit : null, row.HardStop, row.Basis);
+        return new(row.Verdict, reason, Citations.Of(row.Sources), row.Verdict == Verdict.Limited ? row.Limit : null, row.HardStop, row.Basis, row.Feed is not null);
     }
 
     private void Residue(Material m, List<Judgement> found)
@@ -118,6 +118,7 @@ internal sealed class SolutionRules
             Source = Joined(worst, static j => j.Source, " "),
             Limit = rank == 1 ? Joined(worst, static j => j.Limit, "; ") : null,
             Basis = worst.Max(static j => j.Basis),
+            OnlyInStock = worst.TrueForAll(static j => j.OnlyInStock),
         };
     }
 
