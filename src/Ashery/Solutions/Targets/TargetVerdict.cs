@@ -32,7 +32,8 @@ internal static class TargetVerdict
 
         if (state is not null && recipes.Count > 0)
         {
-            outOfReach = Misses(model, state, recipes[0], excess, notes) ?? Untuned(request, state, recipes[0]);
+            var misses = Misses(model, state, recipes[0], excess, notes);
+            outOfReach = Untuned(request, state, recipes[0]) ?? misses;
             notes.AddRange(recipes[0].Can.Notes);
         }
 
