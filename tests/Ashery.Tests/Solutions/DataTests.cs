@@ -19,6 +19,8 @@ public class DataTests
     [InlineData("can-limits", "id value unit what source provenance note")]
     [InlineData("behaviour", "group kind verdict reason wayOut leaves source provenance")]
     [InlineData("waters", "id name about mgPerLitre alkalinity pH source provenance note")]
+    [InlineData("water-figures", "id name unit class thins effect remedy below source provenance")]
+    [InlineData("water-limits", "figure class level value source provenance note")]
     [InlineData("water-priors", "id typical low high unit source provenance note")]
     [InlineData("water-checks", "id value unit source provenance")]
     [InlineData("water-units", "id names kind factor source provenance note")]
