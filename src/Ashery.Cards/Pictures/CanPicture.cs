@@ -14,7 +14,7 @@ public static class CanPicture
     private const double High = 300;
     private const double Left = 44;
     private const double Right = Wide - 16;
-    private const double Top = 18;
+    private const double Top = 28;
     private const double Bottom = High - 46;
 
     /// <summary>As SVG, for a page or a file; 360 wide, scales freely.</summary>
@@ -69,7 +69,7 @@ public static class CanPicture
         marks.Add(new Strokes(lines, Tone.Edge, 1));
         marks.Add(new Strokes([(new(Left, Top), new(Left, Bottom)), (new(Left, Bottom), new(Right, Bottom))], Tone.Edge, 1.25));
         marks.Add(new Words(new(Right, Bottom + 36), "EC, mS/cm at 25 °C", 13, Tone.Ink, Anchor.End, Face.Bold));
-        marks.Add(new Words(new(6, Top - 3), "pH", 13, Tone.Ink, Anchor.Start, Face.Bold));
+        marks.Add(new Words(new(6, 13), "pH", 13, Tone.Ink, Anchor.Start, Face.Bold));
     }
 
     private static void Labels(List<Mark> marks, Spot fresh, Spot open, Spot tap, (Spot At, string Name)? window)

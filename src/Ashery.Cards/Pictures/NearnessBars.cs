@@ -14,6 +14,9 @@ public static class NearnessBars
     private const double Right = Wide - 40;
     private const double RowHigh = 40;
     private const double Least = -3;
+
+    // A bar that would be longer ends here; its figure says how far it goes.
+    private const double Most = 4;
     private const int MostRows = 8;
 
     /// <summary>Solids worth showing: near or past their limit, those that settle first.</summary>
@@ -39,7 +42,7 @@ public static class NearnessBars
     public static Picture Draw(CanReport report, string id = "near")
     {
         var shown = Shown(report);
-        var most = Math.Max(1, Math.Ceiling(shown.Count == 0 ? 1 : shown.Max(s => s.Index)));
+        var most = Math.Clamp(Math.Ceiling(shown.Count == 0 ? 1 : shown.Max(s => s.Index)), 1, Most);
         var zero = X(0, most);
         var marks = new List<Mark>();
         const double Top = 30;
@@ -84,7 +87,7 @@ public static class NearnessBars
         marks.Add(new Words(new(Wide - 6, middle + 5), figure, 13, Tone.Ink, Anchor.End, Face.Bold, Halo: true));
     }
 
-    private static double X(double index, double most) => Left + ((Math.Max(index, Least) - Least) / (most - Least) * (Right - Left - 10));
+    private static double X(double index, double most) => Left + ((Math.Clamp(index, Least, most) - Least) / (most - Least) * (Right - Left - 10));
 
     private static string Describe(IReadOnlyList<NearSolid> shown) => string.Join(' ', shown.Select(s =>
         $"{s.Name}: {(s.Index > 0 ? "+" : "")}{Figures.Number(s.Index, 1)}, {(s.Slow ? "slow" : "quick")}."))

@@ -136,6 +136,37 @@ public class CanMakerTests
         },
         iter: 40);
 
+    // Twice as strong and then as much water again is the same can: amounts per kg of water are a sum over a sum.
+    [Fact]
+    public void Diluting_and_adding_commute() => Gen.Select(Gen.Shuffle(MaterialCatalogue.Default.All.Where(m => m.Dissolves).Select(m => m.Id).ToArray()), Gen.Int[1, 5], Gen.Double[0.05, 2]).Sample(
+        (ids, n, grams) =>
+        {
+            var strong = CanMaker.Make(new CanRequest { Additions = [.. ids.Take(n).Select(id => Add(id, 2 * grams))] }).Value!;
+            var weak = CanMaker.Make(new CanRequest { Additions = [.. ids.Take(n).Select(id => Add(id, grams))] }).Value!;
+            var diluted = strong.State.Solution.Totals.Select(t => t * strong.WaterMass / (strong.WaterMass + 1)).ToArray();
+            var solution = Speciation.Solve(strong.State.Solution.Input.WithTotals(diluted));
+            Assert.Equal(weak.State.PH, solution.PH, 1e-6);
+            Assert.Equal(weak.State.Ec25, Conductivity.At25(solution), 1e-8 * (1 + weak.State.Ec25));
+        },
+        iter: 60);
+
+    // By hand: 25.69 kJ/mol (CRC, seen) of 80.043 g/mol; 100 g in a litre take up 32.1 kJ, 7.7 °C of 4.18 kJ/(kg K).
+    [Fact]
+    public void Ammonium_nitrate_cools_the_water() => Assert.Equal(-7.68, Made(("ammonium-nitrate", 100)).Warming!.Value, 0.02);
+
+    [Fact]
+    public void A_feed_of_a_crop_lies_in_its_window_at_its_nitrogen()
+    {
+        var crop = Ashery.Crops.CropCatalogue.Default.All.First(c => c.LiquidNitrogen is not null && c.MediumPh is not null);
+        var report = Made(("potassium-nitrate", 1), ("ammonium-nitrate", 0.2));
+        var window = CanWindow.For(crop, report);
+        var nitrogen = report.Nutrients[Ashery.Nutrients.Nutrient.N];
+        var middle = (crop.LiquidNitrogen!.Low + crop.LiquidNitrogen.High) / 2;
+        var scaled = Made(("potassium-nitrate", middle / nitrogen), ("ammonium-nitrate", 0.2 * middle / nitrogen));
+        Assert.InRange(scaled.State.Ec25, window.Ec!.Value.Low, window.Ec.Value.High);
+        Assert.Null(CanWindow.For(crop, Made(("mkp", 1))).Ec);
+    }
+
     [Fact]
     public void Wrong_requests_are_answered()
     {
