@@ -10,13 +10,15 @@ namespace Ashery.RootZone.Salts;
 /// </summary>
 internal sealed class CarrierSum
 {
-    private const int Width = 24, FirstAnion = 12;
+    internal const int Width = 28;
+
+    private const int FirstAnion = 12;
 
     /// <summary>Species of data/solutions by place; empty places carry nothing.</summary>
     internal static readonly string[] Ids =
     [
-        "H+", "Na+", "K+", "NH4+", "Mg+2", "Ca+2", "CaHCO3+", "MgHCO3+", "CaH2PO4+", "MgH2PO4+", "", "",
-        "Cl-", "NO3-", "SO4-2", "HCO3-", "H2PO4-", "HPO4-2", "KSO4-", "NH4SO4-", "NaSO4-", "Mg(SO4)2-2", "KHPO4-", "NaHPO4-",
+        "H+", "Na+", "K+", "NH4+", "Mg+2", "Ca+2", "CaHCO3+", "MgHCO3+", "CaH2PO4+", "MgH2PO4+", "Fe+2", "",
+        "Cl-", "NO3-", "SO4-2", "HCO3-", "H2PO4-", "HPO4-2", "KSO4-", "NH4SO4-", "NaSO4-", "Mg(SO4)2-2", "KHPO4-", "NaHPO4-", "CaPO4-", "MgPO4-", "CO3-2", "",
     ];
 
     private static readonly CarrierSum Shared = new();

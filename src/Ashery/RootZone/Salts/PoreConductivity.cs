@@ -7,7 +7,7 @@ namespace Ashery.RootZone.Salts;
 /// <summary>
 /// EC of pore water at 25 °C, a fast form of <see cref="Conductivity"/>: the same equation and the same data (mobilities, ion sizes,
 /// pairing constants of data/solutions), with ion pairs found by a few rounds of substitution instead of Newton, and their conditional constants
-/// read from a table by ionic strength. Traces, urea and boron carry none. A test holds it within 2 % of the full solution.
+/// read from a table by ionic strength. Iron, manganese, zinc and copper count as iron; urea and boron carry none. A test holds it within 2 % of the full solution.
 /// </summary>
 public static class PoreConductivity
 {
@@ -19,30 +19,34 @@ public static class PoreConductivity
         var t = Tables.Shared;
         double no3 = water[Ion.Nitrate], cl = water[Ion.Chloride], so4T = water[Ion.Sulfate], pT = water[Ion.Phosphate];
         double nh4T = water[Ion.Ammonium], kT = water[Ion.Potassium], naT = water[Ion.Sodium], caT = water[Ion.Calcium], mgT = water[Ion.Magnesium];
-        var cations = nh4T + kT + naT + (2 * (caT + mgT));
+        var metals = water[Ion.Iron] + water[Ion.Manganese] + water[Ion.Zinc] + water[Ion.Copper];
+        var cations = nh4T + kT + naT + (2 * (caT + mgT + metals));
         var strength = 0.5 * (nh4T + kT + naT + no3 + cl + pT + (4 * (caT + mgT + so4T)));
         double so4 = 0.7 * so4T, h2po4 = pT, hpo4 = 0, hco3 = 0, nh4 = nh4T, k = kT, na = naT, ca = caT, mg = mgT;
         Row c = default;
         for (var round = 0; round < Rounds; round++)
         {
             t.At(Math.Sqrt(strength), out c);
-            nh4 = nh4T / (1 + (c.Nh4So4 * so4));
+            double hydroxyl = 1 / proton, second = c.Second * hydroxyl;
+            double caHpo4 = c.CaHpo4 + (c.CaPo4 * hydroxyl), mgHpo4 = c.MgHpo4 + (c.MgPo4 * hydroxyl);
+            double caHco3 = c.CaHco3 + (c.CaCo3 * hydroxyl), mgHco3 = c.MgHco3 + (c.MgCo3 * hydroxyl);
+            nh4 = nh4T / (1 + (c.Nh4So4 * so4) + (c.Ammonia * hydroxyl));
             k = kT / (1 + (c.KSo4 * so4) + (c.KHpo4 * hpo4));
             na = naT / (1 + (c.NaSo4 * so4) + (c.NaHpo4 * hpo4));
-            ca = caT / (1 + (c.CaSo4 * so4) + (c.CaHpo4 * hpo4) + (c.CaH2po4 * h2po4) + (c.CaHco3 * hco3));
-            mg = mgT / (1 + (so4 * (c.MgSo4 + (c.MgSo42 * so4))) + (c.MgHpo4 * hpo4) + (c.MgH2po4 * h2po4) + (c.MgHco3 * hco3));
+            ca = caT / (1 + (c.CaSo4 * so4) + (caHpo4 * hpo4) + (c.CaH2po4 * h2po4) + (caHco3 * hco3));
+            mg = mgT / (1 + (so4 * (c.MgSo4 + (c.MgSo42 * so4))) + (mgHpo4 * hpo4) + (c.MgH2po4 * h2po4) + (mgHco3 * hco3));
             so4 = so4T / (1 + (c.Nh4So4 * nh4) + (c.KSo4 * k) + (c.NaSo4 * na) + (c.CaSo4 * ca) + (mg * (c.MgSo4 + (2 * c.MgSo42 * so4))));
-            var second = c.Second / proton;
-            h2po4 = pT / (1 + (c.CaH2po4 * ca) + (c.MgH2po4 * mg) + (second * (1 + (c.KHpo4 * k) + (c.NaHpo4 * na) + (c.CaHpo4 * ca) + (c.MgHpo4 * mg))));
+            h2po4 = pT / (1 + (c.CaH2po4 * ca) + (c.MgH2po4 * mg) + (second * (1 + (c.KHpo4 * k) + (c.NaHpo4 * na) + (caHpo4 * ca) + (mgHpo4 * mg))));
             hpo4 = second * h2po4;
 
-            // Bicarbonate is what balances the charge; HPO4 in all its forms takes one more than counted.
-            var secondAll = second * h2po4 * (1 + (c.KHpo4 * k) + (c.NaHpo4 * na) + (c.CaHpo4 * ca) + (c.MgHpo4 * mg));
-            var hco3T = Math.Max(0, cations + proton - no3 - cl - pT - (2 * so4T) - secondAll);
-            hco3 = hco3T / (1 + (c.CaHco3 * ca) + (c.MgHco3 * mg));
+            // Bicarbonate is what balances the charge; HPO4 in all its forms takes one more than counted, PO4 two, carbonate one.
+            var third = hydroxyl * ((c.CaPo4 * ca) + (c.MgPo4 * mg));
+            var secondAll = hpo4 * (1 + (c.KHpo4 * k) + (c.NaHpo4 * na) + (caHpo4 * ca) + (mgHpo4 * mg) + third);
+            var hco3T = Math.Max(0, cations + proton - no3 - cl - pT - (2 * so4T) - secondAll - (nh4 * c.Ammonia * hydroxyl));
+            hco3 = hco3T / (1 + (c.CaHco3 * ca) + (c.MgHco3 * mg) + (2 * hydroxyl * (c.Carbonate + (c.CaCo3 * ca) + (c.MgCo3 * mg))));
             var pairs = (c.Nh4So4 * nh4 * so4) + (c.KSo4 * k * so4) + (c.NaSo4 * na * so4) + (hco3 * ((c.CaHco3 * ca) + (c.MgHco3 * mg)))
-                + (h2po4 * ((c.CaH2po4 * ca) + (c.MgH2po4 * mg))) + (hpo4 * ((c.KHpo4 * k) + (c.NaHpo4 * na)));
-            strength = 0.5 * (nh4 + k + na + no3 + cl + h2po4 + hco3 + proton + pairs + (4 * (ca + mg + so4 + hpo4 + (c.MgSo42 * mg * so4 * so4))));
+                + (h2po4 * ((c.CaH2po4 * ca) + (c.MgH2po4 * mg))) + (hpo4 * ((c.KHpo4 * k) + (c.NaHpo4 * na) + third)) + (4 * hco3 * c.Carbonate * hydroxyl);
+            strength = 0.5 * (nh4 + k + na + no3 + cl + h2po4 + hco3 + proton + pairs + (4 * (ca + mg + metals + so4 + hpo4 + (c.MgSo42 * mg * so4 * so4))));
         }
 
         var m = default(Carriers);
@@ -56,6 +60,7 @@ public static class PoreConductivity
         m[7] = c.MgHco3 * mg * hco3;
         m[8] = c.CaH2po4 * ca * h2po4;
         m[9] = c.MgH2po4 * mg * h2po4;
+        m[10] = metals;
         m[12] = cl;
         m[13] = no3;
         m[14] = so4;
@@ -68,17 +73,20 @@ public static class PoreConductivity
         m[21] = c.MgSo42 * mg * so4 * so4;
         m[22] = c.KHpo4 * k * hpo4;
         m[23] = c.NaHpo4 * na * hpo4;
+        m[24] = c.CaPo4 * ca * hpo4 / proton;
+        m[25] = c.MgPo4 * mg * hpo4 / proton;
+        m[26] = c.Carbonate * hco3 / proton;
         return CarrierSum.Ec(in m, Math.Sqrt(strength));
     }
 
     /// <summary>Conditional constants: products of concentrations at an ionic strength, L/mol; the second dissociation of phosphate with activity of H+.</summary>
     internal struct Row
     {
-        public double Nh4So4, KSo4, NaSo4, CaSo4, MgSo4, MgSo42, KHpo4, NaHpo4, CaHpo4, MgHpo4, CaH2po4, MgH2po4, CaHco3, MgHco3, Second;
+        public double Nh4So4, KSo4, NaSo4, CaSo4, MgSo4, MgSo42, KHpo4, NaHpo4, CaHpo4, MgHpo4, CaH2po4, MgH2po4, CaHco3, MgHco3, Second, Ammonia, CaPo4, MgPo4, CaCo3, MgCo3, Carbonate;
     }
 
     /// <summary>Concentrations of what carries current, in the order of <see cref="CarrierSum.Ids"/>: cations 0 to 11, anions from 12.</summary>
-    [InlineArray(24)]
+    [InlineArray(CarrierSum.Width)]
     internal struct Carriers
     {
         private double first;
@@ -125,6 +133,12 @@ public static class PoreConductivity
             row.MgH2po4 = a.MgH2po4 + (part * (b.MgH2po4 - a.MgH2po4));
             row.CaHco3 = a.CaHco3 + (part * (b.CaHco3 - a.CaHco3));
             row.MgHco3 = a.MgHco3 + (part * (b.MgHco3 - a.MgHco3));
+            row.CaPo4 = a.CaPo4 + (part * (b.CaPo4 - a.CaPo4));
+            row.MgPo4 = a.MgPo4 + (part * (b.MgPo4 - a.MgPo4));
+            row.CaCo3 = a.CaCo3 + (part * (b.CaCo3 - a.CaCo3));
+            row.MgCo3 = a.MgCo3 + (part * (b.MgCo3 - a.MgCo3));
+            row.Carbonate = a.Carbonate + (part * (b.Carbonate - a.Carbonate));
+            row.Ammonia = a.Ammonia + (part * (b.Ammonia - a.Ammonia));
             row.Second = a.Second + (part * (b.Second - a.Second));
         }
 
@@ -148,6 +162,12 @@ public static class PoreConductivity
                 MgH2po4 = Pair("MgH2PO4+", "Mg+2", "H2PO4-"),
                 CaHco3 = Pair("CaHCO3+", "Ca+2", "HCO3-"),
                 MgHco3 = Pair("MgHCO3+", "Mg+2", "HCO3-"),
+                Ammonia = Math.Exp(Log("NH3") - Gamma("NH3") + Gamma("NH4+")),
+                CaPo4 = Pair("CaPO4-", "Ca+2", "HPO4-2"),
+                MgPo4 = Pair("MgPO4-", "Mg+2", "HPO4-2"),
+                CaCo3 = Pair("CaCO3", "Ca+2", "HCO3-"),
+                MgCo3 = Pair("MgCO3", "Mg+2", "HCO3-"),
+                Carbonate = Pair("CO3-2", "HCO3-"),
                 Second = Math.Exp(Log("HPO4-2") - Log("H2PO4-") + Gamma("H2PO4-") - Gamma("HPO4-2")),
             };
 

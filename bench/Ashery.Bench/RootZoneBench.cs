@@ -1,0 +1,112 @@
+using System.Diagnostics;
+using Ashery.Climate;
+using Ashery.Crops;
+using Ashery.Materials;
+using Ashery.RootZone;
+using Ashery.RootZone.Feeding;
+using Ashery.RootZone.Forcing;
+using Ashery.RootZone.State;
+
+namespace Ashery.Bench;
+
+/// <summary>Days of pots a second: on one thread, on all, by number of pots and of days, and what a day costs the memory.</summary>
+internal static class RootZoneBench
+{
+    private static readonly DateOnly Start = new(2026, 3, 1);
+
+    public static void Run()
+    {
+        var place = new Place { Name = "bench", Latitude = 30, Normals = [.. Enumerable.Range(0, 12).Select(static m => new MonthlyNormal(24 + (8 * Math.Sin((m - 3) * Math.PI / 6)), 14 + (8 * Math.Sin((m - 3) * Math.PI / 6)), 60))] };
+        var weather = WeatherGenerator.Run(place, Start, 365, 1).Value!;
+        var open = weather.Days.ToArray();
+        var plans = Plans(1000);
+
+        Table.Head("Pot model: days of pots a second", ["pots x days x draws", "threads", "s", "million pot-days a second", "bytes allocated a pot-day"]);
+        Line(plans[..100], open, 10, 1);
+        Line(plans[..300], open, 10, 1);
+        Line(plans, open, 10, 1);
+        Line(plans[..100], open, 10, Environment.ProcessorCount);
+        Line(plans, open, 10, Environment.ProcessorCount);
+        Line(plans, open, 100, Environment.ProcessorCount);
+    }
+
+    private static void Line((PotScenario Scenario, PotPlan Plan)[] plans, DailyWeather[] open, int draws, int threads)
+    {
+        Work(plans, open, 1, threads);
+        var before = GC.GetTotalAllocatedBytes(precise: true);
+        var clock = Stopwatch.StartNew();
+        var check = Work(plans, open, draws, threads);
+        var seconds = clock.Elapsed.TotalSeconds;
+        var bytes = GC.GetTotalAllocatedBytes(precise: true) - before;
+        var potDays = (double)plans.Length * open.Length * draws;
+        Table.Row(
+            $"{Table.Whole(plans.Length)} x {Table.Whole(open.Length)} x {Table.Whole(draws)}",
+            Table.Whole(threads),
+            Table.Figure(seconds),
+            Table.Figure(potDays / seconds / 1e6),
+            Table.Figure(bytes / potDays));
+        if (!(check > 0))
+        {
+            throw new InvalidOperationException("The pots lived.");
+        }
+    }
+
+    // Each draw meets the weather anew, as draws over weather would: the forcing is worked out for every pot and draw.
+    private static double Work((PotScenario Scenario, PotPlan Plan)[] plans, DailyWeather[] open, int draws, int threads)
+    {
+        var sums = new double[threads];
+        void Thread(int thread)
+        {
+            var days = new DayForcing[open.Length];
+            var pots = new PotWeather(RootZoneConstants.Default);
+            NoSink sink = default;
+            for (var i = thread; i < plans.Length * draws; i += threads)
+            {
+                var (scenario, plan) = plans[i % plans.Length];
+                pots.Fill(open, scenario.Exposure, scenario.Shape.Litres, days);
+                var pools = plan.Start;
+                PotLedger ledger = default;
+                RootZoneEngine.Run(plan, days, ref pools, ref ledger, ref sink);
+                sums[thread] += ledger.TakenUp.Nitrogen;
+            }
+        }
+
+        if (threads == 1)
+        {
+            Thread(0);
+        }
+        else
+        {
+            Parallel.For(0, threads, Thread);
+        }
+
+        return sums.Sum();
+    }
+
+    private static (PotScenario Scenario, PotPlan Plan)[] Plans(int count)
+    {
+        var feeds = new[] { "calcium-nitrate-double", "potassium-nitrate", "blood-meal", "neem-cake", "map-technical" }.Select(static id => FeedBuilder.Of(MaterialCatalogue.Default.Find(id)!)).ToArray();
+        var made = new (PotScenario, PotPlan)[count];
+        for (var i = 0; i < count; i++)
+        {
+            var shape = PotShape.OfLitres(1 + (i % 20));
+            var most = PlantSpec.UsualCanopy(shape);
+            var scenario = new PotScenario
+            {
+                Name = "bench",
+                Shape = shape,
+                Medium = Medium.All[i % Medium.All.Count],
+                Plant = new() { Feeder = FeederClass.Medium, CanopyStart = most * 0.3, CanopyMost = most },
+                Irrigation = i % 3 == 0 ? IrrigationRule.ByDay(2) : IrrigationRule.ByWeight(),
+                Water = new("bench", Water),
+                Events = [.. Enumerable.Range(0, 12).Select(k => new DryFeedEvent(Start.AddDays(20 + (k * 25)), feeds[(i + k) % feeds.Length], 0.5 * shape.Litres))],
+            };
+            made[i] = (scenario, PotPlan.Of(scenario, Start, RootZoneConstants.Default));
+        }
+
+        return made;
+    }
+
+    // Made water: calcium bicarbonate with some sodium chloride.
+    private static Ions Water => default(Ions).With(Ion.Calcium, 1.5e-3).With(Ion.Magnesium, 5e-4).With(Ion.Sodium, 1e-3).With(Ion.Chloride, 1e-3).With(Ion.Sulfate, 5e-4);
+}
