@@ -1,6 +1,5 @@
 using Ashery.RootZone.Forcing;
 using Ashery.RootZone.Plant;
-using Ashery.RootZone.Salts;
 using Ashery.RootZone.State;
 
 namespace Ashery.RootZone;
@@ -41,7 +40,7 @@ internal struct DayRecorder(DateOnly start, PotDay[] days, PotPools first) : IDa
             f.RootCelsius,
             s.PH,
             s.PoreEc,
-            Extracts.FromPore(s.PoreEc, s.Water, p),
+            s.ExtractEc,
             s.Solution[Ion.Nitrate] * grams * Milligrams,
             s.Solution[Ion.Ammonium] * grams * Milligrams,
             s.Mobile.Nitrogen * grams,

@@ -5,7 +5,8 @@ namespace Ashery.RootZone;
 /// <summary>First-order loss without an exponential.</summary>
 internal static class Decay
 {
-    private static readonly double Steepest = Math.Sqrt(12);
+    /// <summary>√12, where the approximant is at its top.</summary>
+    public const double Steepest = 3.4641016151377544;
 
     /// <summary>
     /// 1 - exp(-x) by its Padé approximant x/(1 + x/2 + x²/12): always below 1, so that no pool goes negative; 0.1 % off at x = 1.

@@ -43,7 +43,7 @@ public sealed record PotParameters
 
     public Ions WateringFeed;
 
-    // Nitrogen; rates a step.
+    // Nitrogen and minerals; rates half a step, since they go before and after the plant's part.
     public double UreaRate { get; init; }
 
     public double NitrificationRate { get; init; }
@@ -57,6 +57,9 @@ public sealed record PotParameters
     public double DenitrificationRate { get; init; }
 
     public double DenitrificationStart { get; init; }
+
+    /// <summary>Part of the medium without air when at capacity.</summary>
+    public double Perched { get; init; }
 
     public double WetBest { get; init; }
 
@@ -74,7 +77,7 @@ public sealed record PotParameters
 
     public double SlowMineralRate { get; init; }
 
-    // Salts and pH.
+    // Salts and pH; rates of lime half a step.
     public Ions Charges;
 
     /// <summary>Litres of water that hold as much as the solid does, by form.</summary>
@@ -102,6 +105,10 @@ public sealed record PotParameters
     public double LimeRate { get; init; }
 
     public double LimeEnd { get; init; }
+
+    public double ScalePh { get; init; }
+
+    public double ScaleRate { get; init; }
 
     // Plant; rates a step.
     public double LightUse { get; init; }
@@ -132,6 +139,9 @@ public sealed record PotParameters
     public double FlowerDemand { get; init; }
 
     public double CatchUp { get; init; }
+
+    /// <summary>Most the plant holds over what it wants.</summary>
+    public double Luxury { get; init; }
 
     public double SaltWithWater { get; init; }
 

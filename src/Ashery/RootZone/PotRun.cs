@@ -10,8 +10,11 @@ public sealed record PotRun
 
     public required IReadOnlyList<PotDay> Days { get; init; }
 
+    /// <summary>State on the first morning.</summary>
+    public required PotPools Start;
+
     /// <summary>State on the last evening; a run may go on from it.</summary>
-    public required PotPools End { get; init; }
+    public required PotPools End;
 
     public required PotLedger Ledger { get; init; }
 

@@ -52,6 +52,7 @@ public static class RootZoneEngine
         }
 
         s.PoreEc = PoreConductivity.At25(in s.Solution, s.Proton);
+        s.ExtractEc = Extracts.FromPore(s.PoreEc, s.Water, p);
         l.DryDays += flows.Stress < 0.5 ? 1 : 0;
         return flows;
     }
@@ -84,19 +85,32 @@ public static class RootZoneEngine
         {
             Exchange.Equilibrate(ref s, p);
             flows.Drained = Drainage.Run(ref s, ref l, p, in brought, inflow);
+            if (flows.Drained > 0)
+            {
+                // Part of what ran out had run past: the pore water left behind is another.
+                Exchange.Equilibrate(ref s, p);
+            }
         }
     }
 
+    // Release and losses go half before and half after the plant's part (Strang's splitting), so that a step of a day is of second order.
     private static void Step(ref PotPools s, ref PotLedger l, PotParameters p, in DayForcing f, ref DayFlows flows)
     {
+        Turnover(ref s, ref l, p, in f);
         var water = s.Water;
         var (transpired, evaporated, stress) = WaterUse.Take(ref s, ref l, p, f.EtMm);
         flows.Transpired += transpired;
         flows.Evaporated += evaporated;
         flows.Stress = Math.Min(flows.Stress, stress);
-        var (_, wanted) = Growth.Run(ref s, p, in f, stress);
+        var wanted = Growth.Run(ref s, p, in f, stress);
         Uptake.Run(ref s, ref l, p, wanted, transpired, water);
+        Turnover(ref s, ref l, p, in f);
+        Exchange.Equilibrate(ref s, p);
+    }
 
+    // Half a step.
+    private static void Turnover(ref PotPools s, ref PotLedger l, PotParameters p, in DayForcing f)
+    {
         var moist = Moisture.Aerobic(in s, p);
         CoatedRelease.Run(ref s, p, in f);
         Lime.Dissolve(ref s, p);
@@ -105,6 +119,5 @@ public static class RootZoneEngine
         Nitrification.Run(ref s, ref l, p, in f, moist);
         GasLoss.Ammonia(ref s, ref l, p, in f);
         GasLoss.Denitrify(ref s, ref l, p, in f);
-        Exchange.Equilibrate(ref s, p);
     }
 }

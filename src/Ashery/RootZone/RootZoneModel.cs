@@ -28,6 +28,6 @@ public static class RootZoneModel
         var kept = new PotDay[days.Length];
         var recorder = new DayRecorder(start, kept, plan.Start);
         RootZoneEngine.Run(plan, days, ref pools, ref ledger, ref recorder);
-        return Result.Of(new PotRun { Scenario = scenario, Days = kept, End = pools, Ledger = ledger, Balance = recorder.Worst, Notes = problems }, problems);
+        return Result.Of(new PotRun { Scenario = scenario, Days = kept, Start = plan.Start, End = pools, Ledger = ledger, Balance = recorder.Worst, Notes = problems }, problems);
     }
 }

@@ -43,6 +43,7 @@ internal static class StartPools
     {
         RootZone.Salts.Exchange.Equilibrate(ref s, p);
         s.PoreEc = RootZone.Salts.PoreConductivity.At25(in s.Solution, s.Proton);
+        s.ExtractEc = RootZone.Salts.Extracts.FromPore(s.PoreEc, s.Water, p);
     }
 
     private static void Salts(ref PotPools s, PotParameters p, double strength, Medium medium)

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Ashery.RootZone;
 using Ashery.RootZone.Forcing;
 using Ashery.RootZone.State;
@@ -11,7 +10,7 @@ namespace Ashery.Tests.RootZone;
 /// </summary>
 public class BalanceTests(ITestOutputHelper output)
 {
-    private static int Count => int.TryParse(Environment.GetEnvironmentVariable("ASHERY_SCENARIOS"), NumberStyles.None, CultureInfo.InvariantCulture, out var n) ? n : 300;
+    private static int Count => RandomScenarios.Count(300);
 
     [Fact]
     public void Water_and_every_element_balance_on_every_day_and_no_pool_is_negative()

@@ -20,6 +20,10 @@ internal static class RandomScenarios
 
     public static Place Place { get; } = new() { Name = "test", Latitude = 30 };
 
+    /// <summary>How many are asked for: ASHERY_SCENARIOS, else the usual.</summary>
+    public static int Count(int usual) =>
+        int.TryParse(Environment.GetEnvironmentVariable("ASHERY_SCENARIOS"), System.Globalization.NumberStyles.None, System.Globalization.CultureInfo.InvariantCulture, out var n) ? n : usual;
+
     public static WeatherSeries Weather(int seed, int days)
     {
         var random = new Random(seed);

@@ -7,5 +7,5 @@ namespace Ashery.RootZone.Nitrogen;
 internal static class CoatedRelease
 {
     public static void Run(ref PotPools s, PotParameters p, in DayForcing f) =>
-        IonMath.MoveShare(ref s.Coated, ref s.Mobile, Decay.Share(s.CoatedRate * f.Coated * p.Step));
+        IonMath.MoveShare(ref s.Coated, ref s.Mobile, Decay.Share(s.CoatedRate * f.Coated * p.Step / 2));
 }

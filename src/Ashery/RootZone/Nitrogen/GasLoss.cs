@@ -18,14 +18,13 @@ internal static class GasLoss
             return;
         }
 
-        var dissolved = Math.Min(1, s.Solution[Ion.Ammonium] * s.Water / there);
         var free = f.AmmoniaK / (f.AmmoniaK + s.Proton);
-        var lost = there * Decay.Share(p.AmmoniaRate * dissolved * free);
+        var lost = there * Decay.Share(p.AmmoniaRate * s.Free[Ion.Ammonium] * free);
         s.Mobile[Ion.Ammonium] -= lost;
         l.AmmoniaN += lost;
     }
 
-    /// <summary>Denitrification: a share of nitrate where pores are full, by temperature as other rotting.</summary>
+    /// <summary>Denitrification: a share of the nitrate that stands in pores without air, by temperature as other rotting.</summary>
     public static void Denitrify(ref PotPools s, ref PotLedger l, PotParameters p, in DayForcing f)
     {
         var lost = s.Mobile[Ion.Nitrate] * Decay.Share(p.DenitrificationRate * f.Organic * Moisture.WithoutAir(in s, p));

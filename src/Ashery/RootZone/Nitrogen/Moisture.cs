@@ -14,7 +14,14 @@ internal static class Moisture
             : Math.Max(0, 1 - (p.WetFall * ((s.Water / p.Pores) - p.WetBest)));
     }
 
-    /// <summary>0 up to the share of filled pores where denitrification begins, 1 when all are full.</summary>
-    public static double WithoutAir(in PotPools s, PotParameters p) =>
-        Math.Clamp(((s.Water / p.Pores) - p.DenitrificationStart) / (1 - p.DenitrificationStart), 0, 1);
+    /// <summary>
+    /// Part of the medium without air: the perched water at the bottom, which shrinks as the pot dries, and the rest as its pores
+    /// fill beyond the share where denitrification begins.
+    /// </summary>
+    public static double WithoutAir(in PotPools s, PotParameters p)
+    {
+        var perched = p.Perched * Math.Clamp((s.Water - p.Strained) / (p.Capacity - p.Strained), 0, 1);
+        var filled = Math.Clamp(((s.Water / p.Pores) - p.DenitrificationStart) / (1 - p.DenitrificationStart), 0, 1);
+        return Math.Max(perched, filled);
+    }
 }

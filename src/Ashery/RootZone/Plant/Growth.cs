@@ -9,14 +9,18 @@ namespace Ashery.RootZone.Plant;
 /// </summary>
 internal static class Growth
 {
-    /// <summary>Adds a step of growth and gives the dry matter made, g, and what would be made with enough to eat.</summary>
-    public static (double Made, double Wanted) Run(ref PotPools s, PotParameters p, in DayForcing f, double stress)
+    /// <summary>Adds a step of growth and gives the dry matter that would be made with enough to eat, g.</summary>
+    public static double Run(ref PotPools s, PotParameters p, in DayForcing f, double stress)
     {
-        var light = p.LightUse * f.Radiation * s.Canopy * Warmth(p, f.AirCelsius) * stress * Water.WaterUse.SaltFactor(in s, p);
-        var made = light * Nutrition(in s, p);
-        s.Biomass += made;
-        s.Canopy += made / p.CanopyMass * Math.Max(0, 1 - (s.Canopy / p.CanopyMost));
-        return (made, light);
+        var light = p.LightUse * f.Radiation * Warmth(p, f.AirCelsius) * stress * Water.WaterUse.SaltFactor(in s, p);
+        var fed = Nutrition(in s, p);
+
+        // By the canopy in the middle of the step: what grows already catches light.
+        var spread = light * fed / p.CanopyMass;
+        var middle = s.Canopy * (1 + (0.5 * spread * Math.Max(0, 1 - (s.Canopy / p.CanopyMost))));
+        s.Canopy += spread * middle * Math.Max(0, 1 - (middle / p.CanopyMost));
+        s.Biomass += light * fed * middle;
+        return light * middle;
     }
 
     /// <summary>0 at the base temperature, 1 between the best ones, 0 again as far above them as 10 °C (assumption for the hot side).</summary>

@@ -20,7 +20,9 @@ internal static class Exchange
         var water = Vector256.Create(s.Water);
         for (var i = 0; i < Ions.Width; i += Vector256<double>.Count)
         {
-            IonMath.Store(IonMath.Load(in s.Mobile, i) / (water + IonMath.Load(in p.SorptionLitres, i)), ref s.Solution, i);
+            var shared = Vector256<double>.One / (water + IonMath.Load(in p.SorptionLitres, i));
+            IonMath.Store(IonMath.Load(in s.Mobile, i) * shared, ref s.Solution, i);
+            IonMath.Store(water * shared, ref s.Free, i);
         }
 
         Cations(ref s, p, solid);
@@ -60,11 +62,17 @@ internal static class Exchange
         }
 
         s.Exchange = g;
-        s.Solution[Ion.Ammonium] = nh4 / (w + (kn * g));
-        s.Solution[Ion.Potassium] = k / (w + (kk * g));
-        s.Solution[Ion.Sodium] = na / (w + (ks * g));
-        s.Solution[Ion.Calcium] = rootCa * rootCa;
-        s.Solution[Ion.Magnesium] = rootMg * rootMg;
+        Set(ref s, Ion.Ammonium, w / (w + (kn * g)));
+        Set(ref s, Ion.Potassium, w / (w + (kk * g)));
+        Set(ref s, Ion.Sodium, w / (w + (ks * g)));
+        Set(ref s, Ion.Calcium, ca > 0 ? Math.Min(1, w * rootCa * rootCa / ca) : 1);
+        Set(ref s, Ion.Magnesium, mg > 0 ? Math.Min(1, w * rootMg * rootMg / mg) : 1);
+    }
+
+    private static void Set(ref PotPools s, int ion, double free)
+    {
+        s.Free[ion] = free;
+        s.Solution[ion] = free * s.Mobile[ion] / s.Water;
     }
 
     // 2 W u² + K g u = 2 T with u = √m; the root that does not lose digits.

@@ -21,6 +21,9 @@ public struct PotPools
     /// <summary>Pore water, mol/L, at the last equilibrium.</summary>
     public Ions Solution;
 
+    /// <summary>Dissolved part of each form at the last equilibrium, 0 to 1.</summary>
+    public Ions Free;
+
     /// <summary>Nitrogen and carbon that rot fast: animal meals and guano, plant meals and cakes, composts.</summary>
     public double MealN, MealC, CakeN, CakeC, CompostN, CompostC;
 
@@ -52,6 +55,9 @@ public struct PotPools
 
     /// <summary>EC of the pore water this evening, mS/cm at 25 °C.</summary>
     public double PoreEc;
+
+    /// <summary>EC the saturated extract would have shown, mS/cm: what the plant feels on the next day.</summary>
+    public double ExtractEc;
 
     /// <summary>Days since water was last given.</summary>
     public double DaysDry;

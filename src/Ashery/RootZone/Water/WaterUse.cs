@@ -38,7 +38,7 @@ internal static class WaterUse
 
     /// <summary>1 up to the threshold of the saturated extract, then falling in a straight line.</summary>
     public static double SaltFactor(in PotPools s, PotParameters p) =>
-        Math.Max(LeastUnderSalt, 1 - (p.SaltSlope * Math.Max(0, Salts.Extracts.FromPore(s.PoreEc, s.Water, p) - p.SaltThreshold)));
+        Math.Max(LeastUnderSalt, 1 - (p.SaltSlope * Math.Max(0, s.ExtractEc - p.SaltThreshold)));
 
     private static double Lost(double water, double wanted, double strained, double wilting)
     {
