@@ -169,10 +169,13 @@ public class TankTests
     public void A_material_is_divided_where_that_allows_a_stronger_stock()
     {
         (string, double)[] feed = [("calcium-nitrate-tetrahydrate", 0.8), ("potassium-nitrate", 1.2), ("mkp", 0.1)];
-        var whole = TankSplit.Find(Request(feed, "pure", 2) with { MayDivide = false }).Value!;
-        var divided = TankSplit.Find(Request(feed, "pure", 2)).Value!;
+        var whole = TankSplit.Find(Request(feed, "pure", 2)).Value!;
+        Assert.True(whole.IsClear);
+        Assert.False(whole.Certificate.Divided);
+        var divided = TankSplit.Find(Request(feed, "pure", 2) with { Ratio = 150 }).Value!;
         Assert.True(divided.Certificate.Divided);
         Assert.True(divided.MostRatio > whole.MostRatio * 1.05);
+        Assert.Equal(whole.MostRatioDivided!.Value, divided.MostRatio, 1e-9);
         Assert.Equal(2, divided.Tanks.Count(static t => t.Parts.Any(static p => p.Material.Id == "potassium-nitrate")));
     }
 

@@ -21,16 +21,9 @@ internal static class AcidAdvice
 
     public static IReadOnlyList<string> Cautions(Acid acid)
     {
-        var ids = new List<string>(CautionIndex.Default.CautionsFor([MaterialCatalogue.Default.Find(acid.MaterialId)!], CautionUse.Dissolving, CautionUse.Storing));
-        foreach (var id in Always)
-        {
-            if (!ids.Contains(id))
-            {
-                ids.Add(id);
-            }
-        }
-
-        return ids;
+        var ids = new HashSet<string>(Always, StringComparer.Ordinal);
+        ids.UnionWith(CautionIndex.Default.CautionsFor([MaterialCatalogue.Default.Find(acid.MaterialId)!], CautionUse.Dissolving, CautionUse.Storing));
+        return [.. CautionIndex.Default.All.Where(caution => ids.Contains(caution.Id)).Select(static caution => caution.Id)];
     }
 
     public static IReadOnlyList<Problem> Notes(AcidReport report)

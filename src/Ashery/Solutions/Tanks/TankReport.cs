@@ -50,7 +50,7 @@ public sealed record Tank
 /// <param name="Splits">Ways of sharing the materials over the tanks, each material whole.</param>
 /// <param name="Judged">Splits that were judged as full tanks; the others hold a pair that already limits them more.</param>
 /// <param name="Speciations">Solutions that were computed.</param>
-/// <param name="Divided">True when a material was then shared over two tanks, by quarters; that step is a search, not a proof.</param>
+/// <param name="Divided">True when a material was then shared over two tanks, by quarters, because whole ones do not do; that step is a search, not a proof.</param>
 public sealed record TankCertificate(double Splits, int Judged, int Speciations, bool Divided);
 
 /// <summary>A feed shared over tanks.</summary>
@@ -68,6 +68,9 @@ public sealed record TankReport
 
     /// <summary>Highest ratio with everything in one tank; 0 when it cannot be.</summary>
     public required double MostRatioInOne { get; init; }
+
+    /// <summary>Highest ratio with a material in two tanks; null where that gains nothing.</summary>
+    public double? MostRatioDivided { get; init; }
 
     /// <summary>Clear at the ratio asked, with the margin.</summary>
     public bool IsClear => Request.Ratio <= AdvisedRatio * (1 + 1e-9);

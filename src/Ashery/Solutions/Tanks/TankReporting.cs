@@ -22,6 +22,7 @@ internal static class TankReporting
             Tanks = tanks,
             MostRatio = least.MostRatio,
             MostRatioInOne = search.RatioInOne,
+            MostRatioDivided = search.RatioDivided,
             Limiting = least.Limiting,
             Certificate = new(TankSearch.Splits(request.Feed.Count, request.Tanks), search.Judged, search.Judge.Count, search.Divided),
             Notes = [],
@@ -141,11 +142,20 @@ internal static class TankReporting
                 Severity.Warning));
         }
 
+        if (!report.Certificate.Divided && report.MostRatioDivided is { } divided)
+        {
+            notes.Add(new(
+                "tanks",
+                FormattableString.Invariant($"With one of the materials in two tanks the stocks could be as strong as 1:{Math.Floor(divided * TankSplit.Margin):0}; here each stays whole."),
+                "Ask for that ratio to see how.",
+                Severity.Note));
+        }
+
         foreach (var tank in report.Tanks.Where(static t => t.Slow.Count > 0))
         {
             notes.Add(new(
                 $"tank {tank.Name}",
-                $"May come out slowly, over days: {string.Join(", ", tank.Slow.Select(static s => s.Name))}.",
+                $"Tank {tank.Name}: may come out slowly, over days: {string.Join(", ", tank.Slow.Select(static s => s.Name))}.",
                 "Use the stock up within a week or two, and look for a film on the bottom.",
                 Severity.Note));
         }

@@ -33,7 +33,15 @@ internal sealed class TankSearch
         if (Conflict is null)
         {
             Walk(0, new int[request.Tanks], 0, TankSplit.MostRatio);
-            (Ratio, Shares, Divided) = new TankDivision(request, ratios).Of(Ratio, [.. (best.Length > 0 ? best : byRules).Where(static mask => mask != 0).Select(ratios.Full)]);
+            Shares = [.. (best.Length > 0 ? best : byRules).Where(static mask => mask != 0).Select(ratios.Full)];
+            var (ratio, shares, divided) = new TankDivision(request, ratios).Of(Ratio, Shares);
+            RatioDivided = divided ? ratio : null;
+
+            // One more thing to weigh is asked of a grower only where the whole materials do not do.
+            if (divided && Ratio * TankSplit.Margin < request.Ratio)
+            {
+                (Ratio, Shares, Divided) = (ratio, shares, true);
+            }
         }
     }
 
@@ -43,6 +51,9 @@ internal sealed class TankSearch
     public double Ratio { get; private set; }
 
     public double RatioInOne { get; }
+
+    /// <summary>Highest ratio with a material in two tanks; null where that gains nothing.</summary>
+    public double? RatioDivided { get; }
 
     public TankRatios Ratios => ratios;
 
