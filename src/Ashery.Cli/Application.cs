@@ -19,6 +19,7 @@ internal static class Application
         new SprayVerb(),
         new DoseVerb(),
         new YearVerb(),
+        new WeatherVerb(),
         new CardVerb(),
         new ShelfVerb(),
         new MaterialsVerb(),

@@ -9,6 +9,7 @@ using Ashery.Exchange.Gardens;
 using Ashery.Exchange.Materials;
 using Ashery.Exchange.Mix;
 using Ashery.Exchange.Solutions;
+using Ashery.Exchange.Weather;
 using Json.Schema;
 using Command = Ashery.Cli.Tests.Frame.Command;
 
@@ -29,6 +30,7 @@ public class SchemaTests
         ["tanks"] = (InjectorJsonContext.Shared.TanksJson, "Output of ashery tanks --json"),
         ["spray"] = (InjectorJsonContext.Shared.SprayJson, "Output of ashery spray --json"),
         ["dose"] = (DoseJsonContext.Shared.DoseJson, "Output of ashery dose --json"),
+        ["weather"] = (WeatherJsonContext.Shared.WeatherJson, "Output of ashery weather --json"),
         ["year"] = (YearJsonContext.Shared.YearJson, "Output of ashery year --json"),
         ["card"] = (CardJsonContext.Shared.CardJson, "Output of ashery card --json"),
         ["shelf"] = (CatalogueJson.Shared.ShelfJson, "Output of ashery shelf --json"),
@@ -59,6 +61,7 @@ public class SchemaTests
         { "spray", "spray --add dap-technical=1" },
         { "dose", "dose --demo --on 2026-05-20" },
         { "dose", "dose --demo --on 2026-06-15 --pot p07 --state p07=dry --max-temp 38" },
+        { "weather", "weather --demo --days 400 --shelter shade-50" },
         { "year", "year --demo --from 2026-03-01" },
         { "card", "card --crop fuchsia --demo --batch 1kg" },
         { "card", "card --kind year --demo" },

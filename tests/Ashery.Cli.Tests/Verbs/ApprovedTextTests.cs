@@ -24,6 +24,8 @@ public class ApprovedTextTests
         { "dose", 0, "dose --demo --on 2026-05-20" },
         { "dose-not-today", 0, "dose --demo --on 2026-06-15 --pot p07 --state p07=dry --max-temp 38" },
         { "year", 0, "year --demo --from 2026-03-01" },
+        { "weather", 0, "weather --demo --from 2026-03-01" },
+        { "weather-balcony", 0, "weather --demo --from 2026-03-01 --days 3000 --seed 7 --shelter balcony --elevation 12 --coast" },
         { "card", 0, "card --ratio 3:1:2 --from urea,mkp,potassium-nitrate --batch 500g --name Spring" },
         { "shelf", 0, "shelf --demo" },
         { "materials", 0, "materials --search potash" },

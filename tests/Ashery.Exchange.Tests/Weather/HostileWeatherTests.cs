@@ -65,7 +65,7 @@ public class HostileWeatherTests
         Assert.Equal(3, refused.Problems.Count);
         var filled = WeatherFile.Read(Stream(text), "a.csv", WithNormals);
         Assert.Equal(9, filled.Value!.Days.Count);
-        Assert.Contains(filled.Value.Notes, static n => n.Severity == Severity.Warning && n.Message == "7 of 9 days were filled with weather made from the normals.");
+        Assert.Contains(filled.Value.Notes, static n => n.Severity == Severity.Warning && n.Message == "7 of 9 days filled with weather made from the normals.");
         Assert.Equal(filled.Value.Days, WeatherFile.Read(Stream(text), "a.csv", WithNormals).Value!.Days);
     }
 

@@ -32,7 +32,7 @@ public class WeatherFileTests
         Assert.Equal(VapourPressure.FromHumidityExtremes(12.2, 5.1, 88, 52), series.Days[0].VapourKpa, 9);
         Assert.Equal(new DayEt(42.6, 12).Of(56, 12.2, 5.1, 11, Wind.AtTwoMetres(3, 10), VapourPressure.FromHumidityExtremes(12.2, 5.1, 88, 52)), series.Days[0].ReferenceEtMm, 9);
         Assert.Equal(["maximum", "minimum", "rain", "radiation", "humidity", "wind"], series.Notes.Select(static n => n.Field));
-        Assert.Contains("2 of 12 days were bridged", series.Notes[0].Message, StringComparison.Ordinal);
+        Assert.Contains("2 of 12 days bridged", series.Notes[0].Message, StringComparison.Ordinal);
     }
 
     // Worked apart from the reader when the file was made: extremes, sums of Wh/m² times 0.0036, mean wind at 10 m.

@@ -40,11 +40,22 @@ public sealed class DayEt
     /// <param name="radiation">Solar radiation, MJ/m² a day.</param>
     /// <param name="wind">Wind at 2 m, m/s.</param>
     /// <param name="vapour">Actual vapour pressure, kPa.</param>
-    public double Of(int dayNumber, double max, double min, double radiation, double wind, double vapour)
+    public double Of(int dayNumber, double max, double min, double radiation, double wind, double vapour) =>
+        Under(dayNumber, max, min, radiation, radiation, wind, vapour);
+
+    /// <summary>The same in shade: less sun arrives, but the sky is as clear as over the open.</summary>
+    /// <param name="dayNumber">Day of the year.</param>
+    /// <param name="max">Day's maximum, °C.</param>
+    /// <param name="min">Day's minimum, °C.</param>
+    /// <param name="radiation">Solar radiation in the shade, MJ/m² a day.</param>
+    /// <param name="open">Solar radiation in the open, MJ/m² a day.</param>
+    /// <param name="wind">Wind at 2 m, m/s.</param>
+    /// <param name="vapour">Actual vapour pressure, kPa.</param>
+    public double Under(int dayNumber, double max, double min, double radiation, double open, double wind, double vapour)
     {
         var mean = (max + min) / 2;
         var top = clear * extraterrestrial[dayNumber];
-        var clearness = top > 0 ? radiation / top : PolarNight;
+        var clearness = top > 0 ? open / top : PolarNight;
         var energy = NetRadiation.ShortWave(radiation) - NetRadiation.LongWave(max, min, vapour, clearness);
         var deficit = Math.Max(0, VapourPressure.MeanSaturation(max, min) - vapour);
         return Math.Max(0, ReferenceEt.PenmanMonteith(mean, VapourPressure.Slope(mean), psychrometric, energy, wind, deficit));

@@ -95,11 +95,11 @@ internal sealed class DaySubstitutes(Place place, List<Problem> problems)
             return;
         }
 
-        Note(impossible, days, "radiation", "had more radiation than the sun sends there; it was estimated instead", Severity.Warning);
-        Note(sunned, days, "radiation", "have radiation from hours of sunshine");
-        Note(ranged, days, "radiation", "have radiation estimated from the temperature range");
-        Note(damp, days, "humidity", "have the dew point taken to be the minimum");
-        Note(windless, days, "wind", "have wind taken as 2 m/s");
+        Note(impossible, days, "radiation", "with more radiation than the sun sends there; it was estimated instead", Severity.Warning);
+        Note(sunned, days, "radiation", "with radiation from hours of sunshine");
+        Note(ranged, days, "radiation", "with radiation estimated from the temperature range");
+        Note(damp, days, "humidity", "with the dew point taken to be the minimum");
+        Note(windless, days, "wind", "with wind taken as 2 m/s");
         if (place.ElevationMetres is null)
         {
             problems.Add(new("elevation", "No height is given: sea level is taken.", "Give it in metres; a kilometre changes evapotranspiration by a few per cent.", Severity.Note));

@@ -53,8 +53,8 @@ internal sealed class Gaps(Place place, ObservedDay[] days, List<Problem> proble
             }
         }
 
-        Note(bridged, name, "were bridged in a straight line from their neighbours (gaps up to 5 days)", Severity.Note);
-        Note(filled, name, "were filled with weather made from the normals", Severity.Warning);
+        Note(bridged, name, "bridged in a straight line from their neighbours (gaps up to 5 days)", Severity.Note);
+        Note(filled, name, "filled with weather made from the normals", Severity.Warning);
     }
 
     private void Rain()
@@ -88,8 +88,8 @@ internal sealed class Gaps(Place place, ObservedDay[] days, List<Problem> proble
             (dry, filled) = isShort ? (dry + to - from + 1, filled) : (dry, filled + to - from + 1);
         }
 
-        Note(dry, "rain", "were taken as dry (gaps up to 5 days)", Severity.Warning);
-        Note(filled, "rain", "were filled with weather made from the normals", Severity.Warning);
+        Note(dry, "rain", "taken as dry (gaps up to 5 days)", Severity.Warning);
+        Note(filled, "rain", "filled with weather made from the normals", Severity.Warning);
     }
 
     private List<(int From, int To)> Runs(Func<ObservedDay, double> get)
