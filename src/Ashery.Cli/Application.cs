@@ -13,6 +13,7 @@ internal static class Application
     [
         new MixVerb(),
         new CompatibleVerb(),
+        new WaterVerb(),
         new DissolveVerb(),
         new AcidVerb(),
         new TanksVerb(),

@@ -8,6 +8,7 @@ using Ashery.Exchange.Catalogue;
 using Ashery.Exchange.Gardens;
 using Ashery.Exchange.Materials;
 using Ashery.Exchange.Mix;
+using Ashery.Exchange.Waters;
 using Ashery.Exchange.Solutions;
 using Ashery.Exchange.Weather;
 using Json.Schema;
@@ -29,6 +30,8 @@ public class SchemaTests
         ["acid"] = (InjectorJsonContext.Shared.AcidJson, "Output of ashery acid --json"),
         ["tanks"] = (InjectorJsonContext.Shared.TanksJson, "Output of ashery tanks --json"),
         ["spray"] = (InjectorJsonContext.Shared.SprayJson, "Output of ashery spray --json"),
+        ["water"] = (WaterJsonContext.Shared.WaterJson, "Output of ashery water NAME --json"),
+        ["waters"] = (WaterJsonContext.Shared.WaterListJson, "Output of ashery water --json without a name"),
         ["dose"] = (DoseJsonContext.Shared.DoseJson, "Output of ashery dose --json"),
         ["weather"] = (WeatherJsonContext.Shared.WeatherJson, "Output of ashery weather --json"),
         ["year"] = (YearJsonContext.Shared.YearJson, "Output of ashery year --json"),
@@ -59,6 +62,9 @@ public class SchemaTests
         { "tanks", "tanks --tanks 1 --add urea=0.3" },
         { "spray", "spray --water moderate --add epsom-salt=3 --add urea=1.5 --crop fuchsia --pot 3L --pots 12 --air-now 31" },
         { "spray", "spray --add dap-technical=1" },
+        { "waters", "water" },
+        { "water", "water hard --crop camellia" },
+        { "water", "water rain" },
         { "dose", "dose --demo --on 2026-05-20" },
         { "dose", "dose --demo --on 2026-06-15 --pot p07 --state p07=dry --max-temp 38" },
         { "weather", "weather --demo --days 400 --shelter shade-50" },

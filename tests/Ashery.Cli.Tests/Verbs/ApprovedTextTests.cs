@@ -13,6 +13,8 @@ public class ApprovedTextTests
         { "mix-out-of-reach", 1, "mix --grade 30-10-20 --from ammonium-sulfate,mkp,potassium-sulfate" },
         { "mix-shelf", 0, "mix --crop fuchsia --demo --limit chloride<=2% --best 5" },
         { "compatible", 0, "compatible urea mkp gypsum" },
+        { "water-list", 0, "water" },
+        { "water", 0, "water hard --crop camellia" },
         { "dissolve", 0, "dissolve --water hard --add potassium-nitrate=0.6 --add mkp=0.2 --add ammonium-sulfate=0.3 --celsius 15" },
         { "dissolve-stock", 0, "dissolve --add calcium-nitrate-double=120 --add epsom-salt=80 --celsius 18" },
         { "acid", 0, "acid --water hard --acid phosphoric --strength 75% --to-alkalinity 50 --volume 25L --ratio 1:100" },

@@ -12,6 +12,8 @@ public class SameContentTests
         "mix --ratio 3:1:2 --from urea,mkp,potassium-nitrate --batch 120g --step 1g",
         "mix --grade 30-10-20 --from ammonium-sulfate,mkp,potassium-sulfate",
         "compatible urea mkp gypsum",
+        "water",
+        "water saline",
         "dose --demo --on 2026-05-20",
         "year --demo --from 2026-03-01",
         "card --kind label --crop fuchsia --demo --batch 1kg",
@@ -39,6 +41,8 @@ public class SameContentTests
     [Theory]
     [InlineData("compatible urea mkp gypsum", "reason", "source", "a", "b")]
     [InlineData("shelf --demo", "name", "id")]
+    [InlineData("water", "id", "about")]
+    [InlineData("water saline", "name", "words", "how", "judgedFor", "judgedBy")]
     [InlineData("materials potassium-nitrate", "name", "source", "cautions", "regulations")]
     [InlineData("crops fuchsia", "name", "latin", "source", "notes")]
     [InlineData("dose --demo --on 2026-05-20", "name", "rateBand", "how")]

@@ -62,6 +62,13 @@ public static class WaterReports
             return null;
         }
 
+        // Rounding of the printed figures: chloride takes it either way.
+        if (Math.Abs(gap) <= Rounding && draft.Amount("chloride") + gap >= 0)
+        {
+            draft.Put("chloride", draft.Amount("chloride") + gap);
+            return null;
+        }
+
         // What was put in beyond need goes first.
         var (heavy, light) = gap > 0 ? ("sodium", "chloride") : ("chloride", "sodium");
         if (draft.Estimates.Exists(e => e.Quantity == heavy))

@@ -58,9 +58,21 @@ internal sealed class WaterSpread(WaterDraft draft)
             return (twin, -1);
         }
 
+        // What was taken as nil takes from what closes the balance on its own side.
+        if (estimate.Moles.Typical == 0)
+        {
+            foreach (var closer in (ReadOnlySpan<string>)(IsAnion(estimate.Quantity) ? ["chloride", "sulfate", "alkalinity"] : ["sodium"]))
+            {
+                if (closer != estimate.Quantity && draft.Estimates.Exists(e => e.Quantity == closer) && draft.Equivalents(closer) >= estimate.Moles.High * WaterDraft.Charge(estimate.Quantity))
+                {
+                    return (closer, -1);
+                }
+            }
+        }
+
         foreach (var other in (ReadOnlySpan<string>)(IsAnion(estimate.Quantity) ? ["sodium", "calcium"] : ["chloride", "sulfate", "alkalinity"]))
         {
-            if (draft.Estimates.Exists(e => e.Quantity == other))
+            if (draft.Estimates.Exists(e => e.Quantity == other && e.How != WaterCompletion.BySplit))
             {
                 return (other, 1);
             }
@@ -68,9 +80,9 @@ internal sealed class WaterSpread(WaterDraft draft)
 
         // It closes the balance of measured ions: then the error is in them, and the largest of the other side stands for it.
         string? largest = null;
-        foreach (var other in (ReadOnlySpan<string>)(IsAnion(estimate.Quantity) ? ["calcium", "sodium", "magnesium"] : ["alkalinity", "chloride", "sulfate"]))
+        foreach (var other in (ReadOnlySpan<string>)(IsAnion(estimate.Quantity) ? ["sodium", "calcium", "magnesium"] : ["alkalinity", "chloride", "sulfate"]))
         {
-            largest = largest is null || draft.Equivalents(other) > draft.Equivalents(largest) ? other : largest;
+            largest = largest is null || (draft.Equivalents(other) > draft.Equivalents(largest) && !draft.Estimates.Exists(e => e.Quantity == other)) ? other : largest;
         }
 
         return (largest!, 1);
