@@ -18,6 +18,7 @@ internal static class Application
         new AcidVerb(),
         new TanksVerb(),
         new SprayVerb(),
+        new SolutionVerb(),
         new DoseVerb(),
         new YearVerb(),
         new WeatherVerb(),

@@ -65,14 +65,31 @@ internal static class JsonFields
         foreach (var problem in problems)
         {
             json.WriteStartObject();
-            json.WriteString("field", problem.Field);
-            json.WriteString("message", problem.Message);
-            json.WriteString("wayOut", problem.WayOut);
-            json.WriteString("severity", Words.Of(problem.Severity));
-            json.WriteEndObject();
+            Fields(json, problem);
         }
 
         json.WriteEndArray();
+    }
+
+    public static void Problem(this Utf8JsonWriter json, string name, ProblemJson? problem)
+    {
+        if (problem is null)
+        {
+            json.WriteNull(name);
+            return;
+        }
+
+        json.WriteStartObject(name);
+        Fields(json, problem);
+    }
+
+    private static void Fields(Utf8JsonWriter json, ProblemJson problem)
+    {
+        json.WriteString("field", problem.Field);
+        json.WriteString("message", problem.Message);
+        json.WriteString("wayOut", problem.WayOut);
+        json.WriteString("severity", Words.Of(problem.Severity));
+        json.WriteEndObject();
     }
 }
 

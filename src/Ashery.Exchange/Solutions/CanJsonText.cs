@@ -63,7 +63,7 @@ public static class CanJsonText
         json.WriteEndObject();
     }
 
-    private static void State(Utf8JsonWriter json, string name, CanStateJson state)
+    internal static void State(Utf8JsonWriter json, string name, CanStateJson state)
     {
         json.WriteStartObject(name);
         json.WriteNumber("pH", state.PH);

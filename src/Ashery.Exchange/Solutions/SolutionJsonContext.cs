@@ -6,6 +6,7 @@ namespace Ashery.Exchange.Solutions;
 
 /// <summary>Generated descriptions of the records of the can.</summary>
 [JsonSerializable(typeof(CanJson))]
+[JsonSerializable(typeof(TargetJson))]
 public sealed partial class SolutionJsonContext : JsonSerializerContext
 {
     /// <summary>The context in the shared form.</summary>

@@ -23,6 +23,8 @@ public class ApprovedTextTests
         { "tanks-one", 0, "tanks --add calcium-nitrate-double=0.6 --add potassium-sulfate=0.4 --tanks 1" },
         { "spray", 0, "spray --water moderate --add epsom-salt=2.5 --add urea=1.5 --biuret 0.3 --crop fuchsia --pot 3L --pots 12" },
         { "spray-strong", 0, "spray --water hard --add calcium-chloride-dihydrate=2 --add mkp=6 --crop poinsettia --air-now 31" },
+        { "solution", 0, "solution N=140 P=30 K=180 Ca=100 --water soft --from calcium-nitrate-double,potassium-nitrate,mkp --ec 1.5 --ph 6 --acid phosphoric --strength 75%" },
+        { "solution-out-of-reach", 1, "solution N=150 P=30 K=160 Ca=60 Mg=30 Na<=20 --water hard --from potassium-nitrate,map-technical,ammonium-nitrate,epsom-salt --best 1" },
         { "dose", 0, "dose --demo --on 2026-05-20" },
         { "dose-not-today", 0, "dose --demo --on 2026-06-15 --pot p07 --state p07=dry --max-temp 38" },
         { "year", 0, "year --demo --from 2026-03-01" },

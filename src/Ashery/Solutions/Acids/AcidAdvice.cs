@@ -46,7 +46,7 @@ internal static class AcidAdvice
         return notes;
     }
 
-    private static void Law(AcidBottle bottle, List<Problem> notes)
+    internal static void Law(AcidBottle bottle, List<Problem> notes)
     {
         if (bottle.IsRestricted)
         {

@@ -1,3 +1,4 @@
+using Ashery.Materials;
 using Ashery.Solutions.Acids;
 using Ashery.Solutions.Can;
 
@@ -39,6 +40,7 @@ public sealed record PhAgent(MaterialInWater Material, AcidBottle? Bottle = null
                 Purity = bottle.Strength,
                 Gives = [.. pure.Gives.Select(g => (g.Component, g.Number * bottle.Strength / pure.MolarMass))],
                 Water = 1 - bottle.Strength,
+                Material = MaterialCatalogue.Default.Find(bottle.Acid.MaterialId),
             },
             bottle);
     }

@@ -70,6 +70,9 @@ public sealed record TargetRecipe
     /// <summary>False when the EC or pH wished was not met within 0.01 mS/cm and 0.01.</summary>
     public required bool Tuned { get; init; }
 
+    /// <summary>Keys of the cautions that go with it, those of the acid among them.</summary>
+    public required IReadOnlyList<string> CautionIds { get; init; }
+
     /// <summary>Full solutions computed on the way.</summary>
     public required int Solutions { get; init; }
 

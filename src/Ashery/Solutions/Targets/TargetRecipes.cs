@@ -1,5 +1,6 @@
 using Ashery.Blending.Amounts;
 using Ashery.Problems;
+using Ashery.Solutions.Acids;
 using Ashery.Solutions.Can;
 
 namespace Ashery.Solutions.Targets;
@@ -40,6 +41,9 @@ internal static class TargetRecipes
             Can = can.Value,
             Tuned = TargetTuning.IsTuned(request.Target, can.Value.State.Ec25, can.Value.State.PH),
             Solutions = tuning.Solutions,
+            CautionIds = parts.Exists(p => p.IsAgent) && request.Agent?.Bottle is { } bottle
+                ? [.. can.Value.CautionIds.Union(AcidAdvice.Cautions(bottle.Acid), StringComparer.Ordinal)]
+                : can.Value.CautionIds,
             CostPerLitre = Cost(request, members, blend.Masses),
         });
     }

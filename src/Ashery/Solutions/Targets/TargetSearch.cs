@@ -1,6 +1,5 @@
 using Ashery.Blending.Amounts;
 using Ashery.Compatibility;
-using Ashery.Materials;
 using Ashery.Problems;
 using Ashery.Solutions.Can;
 
@@ -30,7 +29,7 @@ public static class TargetSearch
     private static bool MayMeetAgent(TargetRequest request, TargetOffer offer, List<Problem> notes)
     {
         if (request.Agent is not { } agent || offer.Material.Material is not { } material
-            || (agent.Material.Material ?? (agent.Bottle is { } bottle ? MaterialCatalogue.Default.Find(bottle.Acid.MaterialId) : null)) is not { } acid
+            || agent.Material.Material is not { } acid
             || material.Id == acid.Id
             || CompatibilityChart.Default.Judge(acid, material).InSolution is not { IsHardStop: true, OnlyInStock: false } judged)
         {

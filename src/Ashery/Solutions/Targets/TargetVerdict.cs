@@ -1,5 +1,6 @@
 using Ashery.Blending.Amounts;
 using Ashery.Problems;
+using Ashery.Solutions.Acids;
 
 namespace Ashery.Solutions.Targets;
 
@@ -35,6 +36,10 @@ internal static class TargetVerdict
             var misses = Misses(model, state, recipes[0], excess, notes);
             outOfReach = Untuned(request, state, recipes[0]) ?? misses;
             notes.AddRange(recipes[0].Can.Notes);
+            if (recipes[0].Parts.Any(p => p.IsAgent) && request.Agent?.Bottle is { } bottle)
+            {
+                AcidAdvice.Law(bottle, notes);
+            }
         }
 
         if (request.Target.Ec is not null && recipes.Count > 0 && recipes[0].Tuned)
@@ -82,7 +87,7 @@ internal static class TargetVerdict
                 continue;
             }
 
-            var words = FormattableString.Invariant($"{row.Item.Symbol}: {row.Total:0.#} mg/L where {Wished(row)} is wished ({row.Deviation * 100:+0;-0} %)");
+            var words = FormattableString.Invariant($"{row.Total:0.#} mg/L {row.Item.Symbol} where {Wished(row)} is wished ({row.Deviation * 100:+0;-0} %)");
             if (Math.Abs(row.Deviation) > Far)
             {
                 far.Add(words);
@@ -138,9 +143,9 @@ internal static class TargetVerdict
             }
         }
 
-        if (request.Offers.Any(o => o.PricePerKg is null))
+        if (request.Offers.Any(o => o.PricePerKg is null) && request.Offers.Any(o => o.PricePerKg is not null))
         {
-            yield return "A price is missing, so that the fewest grams decide between equals.";
+            yield return "A price is missing, so that the fewest grams and not the cost decide between equals.";
         }
     }
 }
