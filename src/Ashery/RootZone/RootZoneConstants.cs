@@ -44,6 +44,9 @@ public sealed class RootZoneConstants
     public double this[string id] => changed is not null && changed.TryGetValue(id, out var value) ? value
         : rows.TryGetValue(id, out var row) ? row.Value : throw DataRows.Unknown(id);
 
+    /// <summary>True when there is a constant of this id.</summary>
+    public bool Has(string id) => rows.ContainsKey(id);
+
     public RootZoneConstant Row(string id) => rows.TryGetValue(id, out var row) ? row : throw DataRows.Unknown(id);
 
     /// <summary>The same with another value of one constant.</summary>
