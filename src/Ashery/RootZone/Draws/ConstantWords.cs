@@ -49,6 +49,10 @@ internal static class ConstantWords
         ["half-nitrogen"] = "uptake from thin nitrogen",
         ["half-others"] = "uptake from thin nutrients",
         ["catch-up"] = "how fast a starved plant eats",
+        ["luxury"] = "what the plant takes beyond its want",
+        ["perched-water"] = "wet depth at the bottom of the pot",
+        ["lime-scale-ph"] = "pH at which lime comes out of the water",
+        ["lime-scale"] = "how fast lime comes out of the water",
         ["salt-with-water"] = "sodium and chloride taken up",
         ["pour-through-over-extract"] = "pour-through against the saturated extract",
     };

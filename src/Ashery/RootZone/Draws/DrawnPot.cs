@@ -84,7 +84,7 @@ internal sealed record DrawnPot(PotScenario Scenario, PotPlan Plan, PotWeather W
         }
 
         var rates = OrganicClass.Rates;
-        var (meal, cake, compost) = (space.At("meal-rate", shares, rates.Meal), space.At("cake-rate", shares, rates.Cake), space.At("compost-rate", shares, rates.Compost));
+        var (meal, cake, compost) = (space.At("meal-rate", shares, rates.Meal) / rates.Meal, space.At("cake-rate", shares, rates.Cake) / rates.Cake, space.At("compost-rate", shares, rates.Compost) / rates.Compost);
         for (var i = 0; i < plan.Events.Length; i++)
         {
             if (plan.Events[i].Repotted is { } repotted)
@@ -95,6 +95,6 @@ internal sealed record DrawnPot(PotScenario Scenario, PotPlan Plan, PotWeather W
 
         return plan with { Parameters = Put(plan.Parameters) };
 
-        PotParameters Put(PotParameters p) => p with { MealRate = meal * p.Step, CakeRate = cake * p.Step, CompostRate = compost * p.Step };
+        PotParameters Put(PotParameters p) => p with { MealRate = p.MealRate * meal, CakeRate = p.CakeRate * cake, CompostRate = p.CompostRate * compost };
     }
 }
