@@ -98,9 +98,9 @@ internal static class CanText
         var table = new Table("solid", ">index", "speed", ">g/L", ">mmol/L");
         foreach (var mineral in report.Minerals)
         {
-            var out_ = mineral.Millimoles > 0;
-            table.Add(mineral.Mineral.Id, Figures.Fixed(mineral.Index, 2), mineral.Mineral.Slow ? "slow" : "quick",
-                out_ ? Figures.Short(mineral.Grams) : string.Empty, out_ ? Figures.Short(mineral.Millimoles) : string.Empty);
+            var (grams, millimoles) = mineral.Mineral.Slow ? (mineral.MayGrams, mineral.MayMillimoles) : (mineral.Grams, mineral.Millimoles);
+            table.Add(mineral.Mineral.Id, Figures.Fixed(mineral.Index, 2), mineral.Mineral.Slow ? "slow, may" : "quick",
+                millimoles > 0 ? Figures.Fixed(grams, 3) : string.Empty, millimoles > 0 ? Figures.Fixed(millimoles, 2) : string.Empty);
         }
 
         table.Write(terminal.Output, terminal.Width);

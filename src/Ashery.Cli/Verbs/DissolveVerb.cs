@@ -1,7 +1,7 @@
 using Ashery.Cli.Frame;
 using Ashery.Exchange.Solutions;
+using Ashery.Feeds;
 using Ashery.Gardens;
-using Ashery.Materials;
 using Ashery.Problems;
 using Ashery.Quantities;
 using Ashery.Solutions;
@@ -34,7 +34,7 @@ internal sealed class DissolveVerb : Verb
 
     public override string Details =>
         """
-        WHAT is a material of the catalogue, reckoned as the pure salt; a material with its label, as urea=46-0-0=1; a bag of --garden or --demo; or a salt or pure acid by its formula, as K2SO4=1 or MgSO4.7H2O=2.
+        WHAT is a material of the catalogue, reckoned as the pure salt; a material with its label, as urea=46-0-0=1; a bag or a kept feed of --garden or --demo by its id; or a salt or pure acid by its formula, as K2SO4=1 or MgSO4.7H2O=2.
         A solid with an index above 0 may come out of solution. Quick ones (gypsum, brushite, struvite, syngenite) do within hours; slow ones often never.
         """;
 
@@ -43,6 +43,7 @@ internal sealed class DissolveVerb : Verb
         ("Two salts in hard water:", "ashery dissolve --water hard --add potassium-nitrate=0.6 --add mkp=0.2"),
         ("The same parts at a strength, as JSON:", "ashery dissolve --water soft --add potassium-nitrate=3 --add mkp=1 --strength \"120mg/L N\" --json"),
         ("A stock of 150 g in a litre, after an injector of 1:150:", "ashery dissolve --water moderate --add potassium-nitrate=150 --strength 1:150"),
+        ("A kept feed of the demo garden, 1.2 g in a litre:", "ashery dissolve --demo --water moderate --add terrace-blend=1.2"),
         ("An acid by its formula, left open to the air on a cool day:", "ashery dissolve --water hard --add HNO3=0.2 --celsius 12 --air open"),
     ];
 
@@ -75,8 +76,8 @@ internal sealed class DissolveVerb : Verb
         var source = water.Load(given);
         var degrees = Degrees(given);
         var open = given.Word(air, Airs) == "open";
-        var shelf = garden.IsNamed(given) ? garden.Load(given, terminal)?.Shelf ?? [] : [];
-        var additions = Additions(given, shelf);
+        var home = garden.IsNamed(given) ? garden.Load(given, terminal) : null;
+        var additions = Additions(given, home);
         if (source is null || given.Wrong)
         {
             return null;
@@ -103,12 +104,16 @@ internal sealed class DissolveVerb : Verb
         return read.Ok ? read.Value : Usual;
     }
 
-    private IReadOnlyList<CanAddition> Additions(Given given, IReadOnlyList<Bag> shelf)
+    private IReadOnlyList<CanAddition> Additions(Given given, Garden? home)
     {
         var additions = new List<CanAddition>();
         foreach (var text in given.Texts(add))
         {
-            if (given.Take(CanWords.Addition(text, Bag)) is { } addition)
+            if (Feed(home, text) is { } feed)
+            {
+                given.AddRange(GardenCan.Add(additions, home!, feed, text[(text.LastIndexOf('=') + 1)..]));
+            }
+            else if (given.Take(CanWords.Addition(text, id => GardenCan.Bag(home, id))) is { } addition)
             {
                 additions.Add(addition);
             }
@@ -120,19 +125,12 @@ internal sealed class DissolveVerb : Verb
         }
 
         return additions;
+    }
 
-        Material? Bag(string id)
-        {
-            foreach (var bag in shelf)
-            {
-                if (bag.Id == id || bag.Material.Id == id)
-                {
-                    return bag.Material;
-                }
-            }
-
-            return null;
-        }
+    private static Feed? Feed(Garden? home, string text)
+    {
+        var equals = text.LastIndexOf('=');
+        return equals > 0 && home is not null ? home.Feeds.FirstOrDefault(f => f.Id == text[..equals].Trim()) : null;
     }
 
     private static IReadOnlyList<CanAddition>? Stronger(Given given, string text, IReadOnlyList<CanAddition> additions)

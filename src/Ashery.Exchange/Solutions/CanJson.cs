@@ -25,7 +25,7 @@ namespace Ashery.Exchange.Solutions;
 /// <param name="Saturation">Saturation index of each solid whose parts are there: above 0 it may come out.</param>
 /// <param name="Precipitates">Solids that settle within hours, mmol a kilogram of added water, at equilibrium.</param>
 /// <param name="PrecipitateGrams">The same in grams a kilogram of added water.</param>
-/// <param name="MayComeOut">Slow solids past their index, which may stay away for days.</param>
+/// <param name="MayComeOut">Slow solids past their index, which may stay away for days: the most of each that may come, mmol a kilogram of added water.</param>
 /// <param name="Salts">How near salts are to crystallising: index above 0 and they do.</param>
 /// <param name="Limits">Each material against its solubility alone.</param>
 /// <param name="Order">In which order to dissolve.</param>
@@ -60,7 +60,7 @@ public sealed record CanJson(
     IReadOnlyDictionary<string, double> Saturation,
     IReadOnlyDictionary<string, double> Precipitates,
     IReadOnlyDictionary<string, double> PrecipitateGrams,
-    IReadOnlyList<string> MayComeOut,
+    IReadOnlyDictionary<string, double> MayComeOut,
     IReadOnlyList<CanSaltJson> Salts,
     IReadOnlyList<CanLimitJson> Limits,
     IReadOnlyList<CanStepJson> Order,

@@ -34,7 +34,7 @@ public static class CanJsonFrom
             Named(report.Minerals, static m => m.Mineral.Id, static m => m.Index, static _ => true),
             Named(report.Minerals, static m => m.Mineral.Id, static m => m.Millimoles, static m => m.Millimoles > 0),
             Named(report.Minerals, static m => m.Mineral.Id, static m => m.Grams, static m => m.Millimoles > 0),
-            May(report),
+            Named(report.Minerals, static m => m.Mineral.Id, static m => m.MayMillimoles, static m => m.MayMillimoles > 0),
             Each(report.Salts, static s => new CanSaltJson(s.Formula, s.Name, s.Index)),
             Each(report.Limits, static l => new CanLimitJson(l.Addition.Material.Id, l.Limit is { } most && double.IsFinite(most) ? most : null, l.Undissolved)),
             Each(report.Order.Steps, static s => new CanStepJson(s.Addition.Material.Id, s.Reason, s.Nearest, double.IsFinite(s.Index) ? s.Index : null)),
@@ -50,20 +50,6 @@ public static class CanJsonFrom
     }
 
     private static CanStateJson State(CanState state) => new(state.PH, state.Ec25, state.Ec, state.Alkalinity, state.FreeAmmonia);
-
-    private static List<string> May(CanReport report)
-    {
-        var may = new List<string>();
-        foreach (var mineral in report.Minerals)
-        {
-            if (mineral.Mineral.Slow && mineral.Index > 0)
-            {
-                may.Add(mineral.Mineral.Id);
-            }
-        }
-
-        return may;
-    }
 
     private static List<TOut> Each<TIn, TOut>(IReadOnlyList<TIn> items, Func<TIn, TOut> shape)
     {

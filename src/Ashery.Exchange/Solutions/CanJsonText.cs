@@ -47,7 +47,7 @@ public static class CanJsonText
         json.Numbers("saturation", can.Saturation);
         json.Numbers("precipitates", can.Precipitates);
         json.Numbers("precipitateGrams", can.PrecipitateGrams);
-        json.Strings("mayComeOut", can.MayComeOut);
+        json.Numbers("mayComeOut", can.MayComeOut);
         Salts(json, can);
         Order(json, can);
         json.WriteStartObject("cold");

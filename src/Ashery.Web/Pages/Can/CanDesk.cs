@@ -133,16 +133,9 @@ internal sealed class CanDesk(Garden garden)
             return [];
         }
 
-        var additions = new List<CanAddition>();
-        foreach (var (id, share) in feed.Parts.OrderByDescending(static p => p.Value))
-        {
-            if (Material(read, id, "feed") is { } material)
-            {
-                additions.Add(new(material, share));
-            }
-        }
-
-        return additions;
+        var parts = GardenCan.Parts(garden, feed);
+        read.AddRange(parts.Ok ? [] : parts.Problems.Select(static p => p with { Field = "feed" }));
+        return parts.Ok ? parts.Value : [];
     }
 
     private static IReadOnlyList<CanAddition> Strength(FieldReader read, Draft typed, IReadOnlyList<CanAddition> parts)
@@ -168,15 +161,7 @@ internal sealed class CanDesk(Garden garden)
 
     private MaterialInWater? Material(FieldReader read, string id, string field)
     {
-        var bag = garden.Shelf.FirstOrDefault(b => b.Id == id) ?? garden.Shelf.FirstOrDefault(b => b.Material.Id == id);
-        var catalogue = bag is null ? MaterialCatalogue.Default.Find(id) : null;
-        if (bag is null && catalogue is null)
-        {
-            read.Add(field, $"{FieldReader.Cut(id)} is neither on the shelf nor in the catalogue.", "Choose from the list.");
-            return null;
-        }
-
-        var made = bag is not null ? MaterialInWater.OfBag(bag.Material) : MaterialInWater.Of(catalogue!);
+        var made = GardenCan.Material(garden, id);
         read.AddRange(made.Ok ? [] : made.Problems.Select(p => p with { Field = field }));
         return made.Value;
     }

@@ -58,7 +58,7 @@ public static class CanMaker
             Closed = closed,
             Open = open,
             Nutrients = Nutrients(state.Solution, request.Water, contents.WaterMass),
-            Minerals = Minerals(state.Solution, settled, contents.WaterMass),
+            Minerals = Minerals(state.Solution, settled, input, contents.WaterMass),
             Settled = settled is null ? state : CanState.Of(settled.After),
             Limits = limits,
             Salts = SaltSaturation.All(state.Solution),
@@ -99,14 +99,16 @@ public static class CanMaker
         return null;
     }
 
-    private static List<MineralState> Minerals(Solution solution, Settled? settled, double waterMass)
+    private static List<MineralState> Minerals(Solution solution, Settled? settled, SolutionInput input, double waterMass)
     {
         var minerals = new List<MineralState>();
         foreach (var index in SaturationIndex.All(solution))
         {
             // Amounts come per kg of all water; a kg of added water holds that much more of it.
             var moles = (settled?.Amount(index.Mineral.Id) ?? 0) * waterMass;
-            minerals.Add(new(index.Mineral, index.Index, moles * 1000, moles * Formula.Parse(index.Mineral.Formula).Value!.MolarMass));
+            var may = index.Mineral.Slow && index.Index > 0 ? Precipitation.Settle(input, [index.Mineral]).Amount(index.Mineral.Id) * waterMass : 0;
+            var molarMass = Formula.Parse(index.Mineral.Formula).Value!.MolarMass;
+            minerals.Add(new(index.Mineral, index.Index, moles * 1000, moles * molarMass, may * 1000, may * molarMass));
         }
 
         minerals.Sort(static (a, b) => a.Index != b.Index ? b.Index.CompareTo(a.Index) : string.CompareOrdinal(a.Mineral.Id, b.Mineral.Id));

@@ -80,7 +80,9 @@ public sealed record CanState(Solution Solution, double Ec25, double Ec, double 
 /// <param name="Index">log10 of the ion activity product over the solubility product, nothing settled; above 0 it may come out.</param>
 /// <param name="Millimoles">mmol per kg of added water that settle at equilibrium; 0 for slow ones, which are judged by their index.</param>
 /// <param name="Grams">g of it per kg of added water.</param>
-public sealed record MineralState(Mineral Mineral, double Index, double Millimoles, double Grams);
+/// <param name="MayMillimoles">mmol of a slow solid per kg of added water that would be out if it alone reached equilibrium: the most that may come; 0 for quick ones.</param>
+/// <param name="MayGrams">g of that.</param>
+public sealed record MineralState(Mineral Mineral, double Index, double Millimoles, double Grams, double MayMillimoles, double MayGrams);
 
 /// <summary>A material against its solubility alone in pure water.</summary>
 /// <param name="Addition">What was asked.</param>
