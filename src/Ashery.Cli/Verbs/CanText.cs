@@ -55,7 +55,7 @@ internal static class CanText
 
     private static string Cold(ColdLimit cold) => cold switch
     {
-        { Celsius: null, First: { } first } => $"{first} comes out already at {Figures.Short(cold.FromCelsius)} °C",
+        { Celsius: null, First: { } first } => $"{first} is past its limit already at {Figures.Short(cold.FromCelsius)} °C",
         { First: { } first, Celsius: { } least } => $"down to {Figures.Fixed(least, 0)} °C; colder, {first} comes out",
         _ => "stays clear down to 0 °C",
     };

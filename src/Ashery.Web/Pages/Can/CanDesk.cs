@@ -66,10 +66,7 @@ internal sealed class CanDesk(Garden garden)
             read.Add("m0", "Nothing is in the can yet.", "Choose a material and write its grams in a litre.");
         }
 
-        if (read.Fine)
-        {
-            parts = Strength(read, typed, parts);
-        }
+        parts = Strength(read, typed, parts);
 
         return read.Fine && water.Ok
             ? Result.Of(CanRequest.In(water.Value, parts, celsius, typed["air"] == "open" ? Air.Open : Air.Closed), read.Problems)
@@ -79,9 +76,9 @@ internal sealed class CanDesk(Garden garden)
     /// <summary>Which field of the form a problem of the library belongs to.</summary>
     public static Problem AtField(Problem problem) => problem.Field.StartsWith("add", StringComparison.Ordinal) ? problem with { Field = "m0" } : problem;
 
-    public Crop? Crop(Draft typed) => CropCatalogue.Default.Find(typed["crop"]);
+    public static Crop? Crop(Draft typed) => CropCatalogue.Default.Find(typed["crop"]);
 
-    private IReadOnlyList<CanAddition> OfRows(FieldReader read, Draft typed)
+    private List<CanAddition> OfRows(FieldReader read, Draft typed)
     {
         var additions = new List<CanAddition>();
         var names = typed.All("m");
@@ -153,7 +150,13 @@ internal sealed class CanDesk(Garden garden)
             return parts;
         }
 
+        // Read even where a row is wrong, so that everything wrong is told at once.
         var wanted = CanWords.Strength(text, parts.Sum(static p => p.Grams));
+        if (wanted.Ok && !read.Fine)
+        {
+            return parts;
+        }
+
         var scaled = wanted.Ok ? wanted.Value.Apply(parts) : Result.Fail<IReadOnlyList<CanAddition>>(wanted.Problems);
         read.AddRange(scaled.Problems.Where(static p => p.Severity == Severity.Error));
         return scaled.Ok ? scaled.Value : parts;
