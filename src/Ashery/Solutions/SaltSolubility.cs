@@ -39,23 +39,7 @@ public static class SaltSolubility
         return left > 0 ? 1000 * r / left : double.PositiveInfinity;
     }
 
-    /// <summary>The anhydrous salts the table holds, with their names.</summary>
-    public static IEnumerable<(string Formula, string Name)> Known
-    {
-        get
-        {
-            foreach (var curve in Curves.Value.Values)
-            {
-                yield return (curve.Formula, curve.Name);
-            }
-        }
-    }
-
-    /// <summary>g of an anhydrous salt of the table in a kg of water at saturation; null where the table does not say.</summary>
-    public static double? Saturated(string anhydrous, double celsius) =>
-        Curves.Value.TryGetValue(anhydrous, out var curve) && curve.MassFraction(celsius) is { } w ? 1000 * w / (1 - w) : null;
-
-    private sealed record Curve(string Formula, string Name, double[] Celsius, double[] Fractions)
+    private sealed record Curve(string Formula, double[] Celsius, double[] Fractions)
     {
         public static Curve Read(JsonElement row)
         {
@@ -68,7 +52,7 @@ public static class SaltSolubility
                 fractions.Add(grams / (1000 + grams));
             }
 
-            return new(row.Text("formula"), row.Text("name"), [.. celsius], [.. fractions]);
+            return new(row.Text("formula"), [.. celsius], [.. fractions]);
         }
 
         // Mass fractions run straighter with temperature than grams a kg of water.

@@ -80,16 +80,16 @@ public class CanMakerTests
     [Fact]
     public void The_salt_index_is_nought_at_the_published_solubility_and_rises_through_it()
     {
-        foreach (var (formula, _) in SaltSolubility.Known)
+        foreach (var saturated in SaturatedSalt.Known)
         {
-            if (!Salt.TryFind(formula, out var salt) || formula == "CaSO4" || SaltSolubility.Saturated(formula, 20) is not { } grams)
+            if (!Salt.TryFind(saturated.Formula, out var salt) || SaltSolubility.Limit(salt, 20) is not { } grams)
             {
                 continue;
             }
 
-            double At(double part) => SaltSaturation.Of(Speciation.Solve(new Dissolving(SolutionInput.Pure(20)).Add(salt, part * grams).Input()), salt);
+            double At(double part) => SaltSaturation.Of(Speciation.Solve(new Dissolving(SolutionInput.Pure(20)).Add(salt, part * grams).Input()), saturated);
             Assert.Equal(0, At(1), 1e-9);
-            Assert.True(At(0.5) < At(0.9) && At(0.9) < 0 && At(1.1) > 0, $"{formula}: {At(0.5)}, {At(0.9)}, {At(1.1)}");
+            Assert.True(At(0.5) < At(0.9) && At(0.9) < 0 && At(1.1) > 0, $"{salt.Formula}: {At(0.5)}, {At(0.9)}, {At(1.1)}");
         }
     }
 

@@ -1,6 +1,6 @@
 using Ashery.Sources;
 
-namespace Ashery.Solutions.Tanks;
+namespace Ashery.Solutions;
 
 /// <summary>
 /// A salt that crystallises, with the ion activity product of its saturated solution in pure water. The product is computed by the same
@@ -89,11 +89,11 @@ internal sealed class SaturatedSalt
             return same;
         }
 
-        foreach (var salt in Salt.All)
+        foreach (var hydrate in Salt.All)
         {
-            if (salt.CrystalWater > 0 && salt.Formula.StartsWith(formula + "·", StringComparison.Ordinal))
+            if (hydrate.CrystalWater > 0 && hydrate.Formula.StartsWith(formula + "·", StringComparison.Ordinal))
             {
-                return salt;
+                return hydrate;
             }
         }
 
