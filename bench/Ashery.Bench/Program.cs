@@ -1,7 +1,7 @@
 using Ashery.Bench;
 
 // One command runs everything: dotnet run -c Release --project bench/Ashery.Bench
-// Words pick parts: three six short growth shelf draws solution mixes pots memory command
+// Words pick parts: three six short growth shelf draws solution mixes tanks pots memory command
 if (args is ["peak"])
 {
     MemoryBench.Child();
@@ -18,6 +18,7 @@ var parts = new (string Name, Action Run)[]
     ("draws", DrawsBench.Run),
     ("solution", SolutionBench.Run),
     ("mixes", MixesBench.Run),
+    ("tanks", TanksBench.Run),
     ("pots", RootZoneBench.Run),
     ("memory", MemoryBench.Run),
     ("command", CommandBench.Run),
