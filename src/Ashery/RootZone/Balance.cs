@@ -37,7 +37,7 @@ public static class Balance
     public static double Lowest(in PotPools s)
     {
         var least = Math.Min(s.Water, Math.Min(s.Biomass, s.Canopy));
-        least = Math.Min(least, Math.Min(Math.Min(s.MealN, s.CakeN), Math.Min(s.CompostN, s.SlowN)));
+        least = Math.Min(least, Math.Min(Math.Min(s.MealN, s.CakeN), Math.Min(s.CompostN, Math.Min(s.SlowN, s.HumusN))));
         least = Math.Min(least, Math.Min(s.LimeCalcium, s.LimeMagnesium));
         for (var i = 0; i < Ions.Width; i++)
         {

@@ -45,6 +45,7 @@ internal static class Events
         s.CompostN += feed.CompostN;
         s.CompostC += feed.CompostC;
         s.SlowN += feed.SlowN;
+        s.HumusN += feed.HumusN;
         l.FedOrganicN += feed.OrganicN;
         s.LimeCalcium += feed.LimeCalcium;
         s.LimeMagnesium += feed.LimeMagnesium;
@@ -82,6 +83,7 @@ internal static class Events
         s.CompostN *= keep;
         s.CompostC *= keep;
         s.SlowN *= keep;
+        s.HumusN *= keep;
         s.LimeCalcium = (s.LimeCalcium * keep) + (fresh * e.Fresh.LimeCalcium);
         s.LimeMagnesium *= keep;
         s.Water = (s.Water * keep) + (fresh * e.Fresh.Water);

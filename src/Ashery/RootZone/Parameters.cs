@@ -71,6 +71,7 @@ public static class Parameters
             CakeRate = rates.Cake * half,
             CompostRate = rates.Compost * half,
             SlowRate = c["slow-organic"] * half,
+            HumusRate = c["humus"] * half,
             SlowMineralRate = c["slow-mineral"] * half,
             Charges = Ion.Charges,
             SorptionLitres = Sorption(medium, shape.Litres, c),

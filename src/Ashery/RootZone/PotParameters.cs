@@ -75,6 +75,8 @@ public sealed record PotParameters
 
     public double SlowRate { get; init; }
 
+    public double HumusRate { get; init; }
+
     public double SlowMineralRate { get; init; }
 
     // Salts and pH; rates of lime half a step.

@@ -93,23 +93,9 @@ public static class RootZoneEngine
         }
     }
 
-    // Release and losses go half before and half after the plant's part (Strang's splitting), so that a step of a day is of second order.
+    // Release and losses go half before and half after the plant's part, the second half in the opposite order and with the pH of noon
+    // (Strang's splitting), so that the error of a step is of second order.
     private static void Step(ref PotPools s, ref PotLedger l, PotParameters p, in DayForcing f, ref DayFlows flows)
-    {
-        Turnover(ref s, ref l, p, in f);
-        var water = s.Water;
-        var (transpired, evaporated, stress) = WaterUse.Take(ref s, ref l, p, f.EtMm);
-        flows.Transpired += transpired;
-        flows.Evaporated += evaporated;
-        flows.Stress = Math.Min(flows.Stress, stress);
-        var wanted = Growth.Run(ref s, p, in f, stress);
-        Uptake.Run(ref s, ref l, p, wanted, transpired, water);
-        Turnover(ref s, ref l, p, in f);
-        Exchange.Equilibrate(ref s, p);
-    }
-
-    // Half a step.
-    private static void Turnover(ref PotPools s, ref PotLedger l, PotParameters p, in DayForcing f)
     {
         var moist = Moisture.Aerobic(in s, p);
         CoatedRelease.Run(ref s, p, in f);
@@ -119,5 +105,24 @@ public static class RootZoneEngine
         Nitrification.Run(ref s, ref l, p, in f, moist);
         GasLoss.Ammonia(ref s, ref l, p, in f);
         GasLoss.Denitrify(ref s, ref l, p, in f);
+
+        var water = s.Water;
+        var (transpired, evaporated, stress) = WaterUse.Take(ref s, ref l, p, f.EtMm);
+        flows.Transpired += transpired;
+        flows.Evaporated += evaporated;
+        flows.Stress = Math.Min(flows.Stress, stress);
+        var wanted = Growth.Run(ref s, p, in f, stress);
+        Uptake.Run(ref s, ref l, p, wanted, transpired, water);
+
+        MediumPh.Solve(ref s, p);
+        moist = Moisture.Aerobic(in s, p);
+        GasLoss.Denitrify(ref s, ref l, p, in f);
+        GasLoss.Ammonia(ref s, ref l, p, in f);
+        Nitrification.Run(ref s, ref l, p, in f, moist);
+        Mineralisation.Rot(ref s, ref l, p, in f, moist);
+        Urea.Hydrolyse(ref s, p, in f, moist);
+        Lime.Dissolve(ref s, p);
+        CoatedRelease.Run(ref s, p, in f);
+        Exchange.Equilibrate(ref s, p);
     }
 }

@@ -98,7 +98,8 @@ public static class FeedBuilder
             CakeC = kind.Id == "cake" ? fast * ratio : 0,
             CompostN = kind.Id == "compost" ? fast : 0,
             CompostC = kind.Id == "compost" ? fast * ratio : 0,
-            SlowN = n - fast,
+            SlowN = kind.Id == "compost" ? 0 : n - fast,
+            HumusN = kind.Id == "compost" ? n - fast : 0,
         };
     }
 

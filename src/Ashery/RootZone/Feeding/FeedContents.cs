@@ -36,6 +36,9 @@ public readonly record struct FeedContents
     /// <summary>The slow rest of the organic nitrogen.</summary>
     public double SlowN { get; init; }
 
+    /// <summary>The same of composts, slower still.</summary>
+    public double HumusN { get; init; }
+
     /// <summary>Carbonates that dissolve by the pH.</summary>
     public double LimeCalcium { get; init; }
 
@@ -44,7 +47,7 @@ public readonly record struct FeedContents
     /// <summary>All nitrogen, mol.</summary>
     public double Nitrogen => Soluble.Nitrogen + Coated.Nitrogen + OrganicN;
 
-    public double OrganicN => MealN + CakeN + CompostN + SlowN;
+    public double OrganicN => MealN + CakeN + CompostN + SlowN + HumusN;
 
     /// <summary>g N in a gram.</summary>
     public double NitrogenGrams => Nitrogen * Ion.GramsPerMole(Ion.Nitrate);
@@ -63,6 +66,7 @@ public readonly record struct FeedContents
         CompostN = a.CompostN * k,
         CompostC = a.CompostC * k,
         SlowN = a.SlowN * k,
+        HumusN = a.HumusN * k,
         LimeCalcium = a.LimeCalcium * k,
         LimeMagnesium = a.LimeMagnesium * k,
     };
@@ -86,6 +90,7 @@ public readonly record struct FeedContents
             CompostN = a.CompostN + b.CompostN,
             CompostC = a.CompostC + b.CompostC,
             SlowN = a.SlowN + b.SlowN,
+            HumusN = a.HumusN + b.HumusN,
             LimeCalcium = a.LimeCalcium + b.LimeCalcium,
             LimeMagnesium = a.LimeMagnesium + b.LimeMagnesium,
         };

@@ -36,8 +36,8 @@ public sealed class TemperatureFactors
 
     private static Lazy<(double[] Celsius, double[] Relative)> Curves { get; } = new(static () =>
     {
-        var rows = DataRows.Read("data/rootzone/temperature.json", static row => Tuple.Create(Numbers(row, "celsius"), Numbers(row, "relative")));
-        return (rows[0].Item1, rows[0].Item2);
+        var curves = DataRows.Read("data/rootzone/temperature.json", static row => Tuple.Create(Numbers(row, "celsius"), Numbers(row, "relative")));
+        return (curves[0].Item1, curves[0].Item2);
     });
 
     /// <summary>Sets the factors of a day by straight lines between the rows.</summary>

@@ -32,8 +32,10 @@ internal static class Mineralisation
         }
 
         var old = s.SlowN * Decay.Share(p.SlowRate * f.Organic * moist);
+        var oldest = s.HumusN * p.HumusRate * f.Organic * moist;
         s.SlowN -= old;
-        s.Mobile[Ion.Ammonium] += old;
+        s.HumusN -= oldest;
+        s.Mobile[Ion.Ammonium] += old + oldest;
         l.MineralisedN += s.Mobile[Ion.Ammonium] + s.Mobile[Ion.Nitrate] - before;
 
         // Other elements of what rots come free with it.

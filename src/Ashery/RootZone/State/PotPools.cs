@@ -30,6 +30,9 @@ public struct PotPools
     /// <summary>Organic nitrogen that rots over years, and what microbes hold.</summary>
     public double SlowN;
 
+    /// <summary>Organic nitrogen of composts that rots over decades.</summary>
+    public double HumusN;
+
     /// <summary>Carbonate of calcium and of magnesium not yet dissolved.</summary>
     public double LimeCalcium, LimeMagnesium;
 
@@ -63,5 +66,5 @@ public struct PotPools
     public double DaysDry;
 
     /// <summary>Organic nitrogen not yet released.</summary>
-    public readonly double OrganicN => MealN + CakeN + CompostN + SlowN;
+    public readonly double OrganicN => MealN + CakeN + CompostN + SlowN + HumusN;
 }
