@@ -6,6 +6,7 @@ internal static class ConstantWords
     private static readonly Dictionary<string, string> Words = new(StringComparer.Ordinal)
     {
         ["slow-organic"] = "slow rotting of old organic matter",
+        ["humus"] = "slow rotting of compost",
         ["organic-q10"] = "how warmth hastens rotting",
         ["slow-mineral"] = "how fast rock and bone dissolve",
         ["coated-q10"] = "how warmth hastens coated feed",

@@ -90,7 +90,8 @@ internal static class DrawnFeeds
             CakeC = feed.CakeC * cake,
             CompostN = compostN,
             CompostC = feed.CompostC * compost,
-            SlowN = Math.Max(0, feed.OrganicN - mealN - cakeN - compostN),
+            SlowN = Math.Max(0, feed.SlowN + feed.MealN + feed.CakeN - mealN - cakeN),
+            HumusN = Math.Max(0, feed.HumusN + feed.CompostN - compostN),
         };
 
         double Factor(string id, ReadOnlySpan<double> at)
