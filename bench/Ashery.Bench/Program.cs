@@ -1,7 +1,7 @@
 using Ashery.Bench;
 
 // One command runs everything: dotnet run -c Release --project bench/Ashery.Bench
-// Words pick parts: three six short growth shelf draws solution mixes tanks pots memory command
+// Words pick parts: three six short growth shelf draws solution mixes tanks weather pots memory command
 if (args is ["peak"])
 {
     MemoryBench.Child();
@@ -19,6 +19,7 @@ var parts = new (string Name, Action Run)[]
     ("solution", SolutionBench.Run),
     ("mixes", MixesBench.Run),
     ("tanks", TanksBench.Run),
+    ("weather", WeatherBench.Run),
     ("pots", RootZoneBench.Run),
     ("memory", MemoryBench.Run),
     ("command", CommandBench.Run),
