@@ -142,7 +142,8 @@ internal static class RandomGardens
             new MonthlyNormal(a, b, c) { WetDays = more.Item1, WindMs = more.Item2, Humidity = more.Item3, RadiationMj = more.Item4 }).List[0, 12])
         from seasons in Gen.Select(Gen.Enum<SeasonKind>(), AnyMonthDay, AnyMonthDay, (k, a, b) => new Season(k, a, b)).List[0, 5]
         from elevation in Gen.Nullable(Number)
-        select new Place { Name = name, Latitude = latitude, ElevationMetres = elevation, Normals = normals, Seasons = seasons };
+        from coast in Gen.Bool
+        select new Place { Name = name, Latitude = latitude, ElevationMetres = elevation, NearCoast = coast, Normals = normals, Seasons = seasons };
 
     private static readonly Gen<Scoop> AnyScoop = Gen.Select(Text, Number, Gen.Dictionary(Text, AnySpread)[0, 4])
         .Select((n, v, c) => new Scoop(n, new Volume(v), c));

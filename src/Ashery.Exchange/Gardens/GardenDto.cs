@@ -44,6 +44,12 @@ public sealed record PlaceDto
     [Description("Degrees, north positive.")]
     public double? Latitude { get; init; }
 
+    [Description("Metres above sea level.")]
+    public double? Elevation { get; init; }
+
+    [Description("Large water is near and governs the air.")]
+    public bool? Coast { get; init; }
+
     [Description("Twelve months of usual weather, January first.")]
     public IReadOnlyList<MonthDto>? Normals { get; init; }
 
@@ -62,6 +68,18 @@ public sealed record MonthDto
 
     [Description("Rain, mm a month.")]
     public double? Rain { get; init; }
+
+    [Description("Days with rain in the month.")]
+    public double? WetDays { get; init; }
+
+    [Description("Mean wind at 2 m, m/s.")]
+    public double? Wind { get; init; }
+
+    [Description("Mean relative humidity, percent.")]
+    public double? Humidity { get; init; }
+
+    [Description("Mean solar radiation, MJ a square metre in a day.")]
+    public double? Radiation { get; init; }
 }
 
 [Description("A stretch of the year, first and last day included; may wrap the year's end.")]

@@ -47,7 +47,18 @@ internal static class GardenWriter
     {
         Name = place.Name,
         Latitude = place.Latitude,
-        Normals = place.Normals?.Select(static n => new MonthDto { MeanMax = n.MeanMax, MeanMin = n.MeanMin, Rain = n.RainMm }).ToList(),
+        Elevation = place.ElevationMetres,
+        Coast = place.NearCoast ? true : null,
+        Normals = place.Normals?.Select(static n => new MonthDto
+        {
+            MeanMax = n.MeanMax,
+            MeanMin = n.MeanMin,
+            Rain = n.RainMm,
+            WetDays = n.WetDays,
+            Wind = n.WindMs,
+            Humidity = n.Humidity,
+            Radiation = n.RadiationMj,
+        }).ToList(),
         Seasons = [.. place.Seasons.Select(static s => new SeasonDto { Kind = Word(s.Kind), From = Day(s.From), To = Day(s.To) })],
     };
 

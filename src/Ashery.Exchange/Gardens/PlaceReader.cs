@@ -1,5 +1,6 @@
 using System.Globalization;
 using Ashery.Climate;
+using Ashery.Climate.Evapotranspiration;
 
 namespace Ashery.Exchange.Gardens;
 
@@ -26,6 +27,8 @@ internal sealed class PlaceReader(FieldReader fields)
         {
             Name = fields.Text(dto.Name, "place.name", 120),
             Latitude = fields.Number(dto.Latitude, "place.latitude", -90, 90, "degrees"),
+            ElevationMetres = fields.Optional(dto.Elevation, "place.elevation", Air.LowestPlace, Air.HighestPlace, "m"),
+            NearCoast = dto.Coast ?? false,
             Normals = normals,
             Seasons = fields.All(dto.Seasons, "place.seasons", ReadSeason),
         };
@@ -40,7 +43,13 @@ internal sealed class PlaceReader(FieldReader fields)
             fields.Add(new(path, "The mean minimum is above the mean maximum.", "Check whether the two were swapped."));
         }
 
-        return new(max, min, fields.Number(m.Rain, path + ".rain", 0, 3000, "mm"));
+        return new(max, min, fields.Number(m.Rain, path + ".rain", 0, 3000, "mm"))
+        {
+            WetDays = fields.Optional(m.WetDays, path + ".wetDays", 0, 31, "days"),
+            WindMs = fields.Optional(m.Wind, path + ".wind", 0, 30, "m/s"),
+            Humidity = fields.Optional(m.Humidity, path + ".humidity", 1, 100, "%"),
+            RadiationMj = fields.Optional(m.Radiation, path + ".radiation", 0, 45, "MJ/m²"),
+        };
     }
 
     private Season ReadSeason(SeasonDto s, string path) =>

@@ -558,6 +558,9 @@ namespace Ashery.Records.Sqlite.Migrations
                         .IsRequired()
                         .HasColumnType("TEXT");
 
+                    b.Property<bool>("NearCoast")
+                        .HasColumnType("INTEGER");
+
                     b.Property<string>("PlaceName")
                         .IsRequired()
                         .HasColumnType("TEXT");

@@ -19,6 +19,7 @@ public static class GardenMapping
             PlaceName = garden.Place.Name,
             Latitude = garden.Place.Latitude,
             ElevationMetres = garden.Place.ElevationMetres,
+            NearCoast = garden.Place.NearCoast,
             HasNormals = garden.Place.Normals is not null,
             Currency = garden.Settings.Currency,
             UsUnits = garden.Settings.UsUnits,
@@ -64,6 +65,7 @@ public static class GardenMapping
             Name = row.PlaceName,
             Latitude = row.Latitude,
             ElevationMetres = row.ElevationMetres,
+            NearCoast = row.NearCoast,
             Normals = row.HasNormals
                 ? [.. row.Normals.OrderBy(n => n.Position).Select(n => new MonthlyNormal(n.MeanMax, n.MeanMin, n.RainMm)
                 {

@@ -23,6 +23,8 @@ public sealed class StateRow
 
     public double? ElevationMetres { get; set; }
 
+    public bool NearCoast { get; set; }
+
     public bool HasNormals { get; set; }
 
     public string Currency { get; set; } = "";

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Ashery.Climate;
+using Ashery.Climate.Evapotranspiration;
 using Ashery.Problems;
 using Ashery.Web.Forms;
 using Ashery.Web.Show;
@@ -13,7 +14,7 @@ internal static class PlaceForm
 
     public static Draft Fill(Place place, Amounts amounts)
     {
-        var fields = new List<(string, string?)> { ("name", place.Name), ("latitude", Figures.Number(place.Latitude)) };
+        var fields = new List<(string, string?)> { ("name", place.Name), ("latitude", Figures.Number(place.Latitude)), ("elevation", place.ElevationMetres is { } height ? Figures.Number(height) : null), ("coast", place.NearCoast ? "yes" : null) };
         foreach (var season in place.Seasons)
         {
             fields.Add(($"from-{season.Kind}", Day(season.From)));
@@ -35,7 +36,8 @@ internal static class PlaceForm
         var read = new FieldReader(typed);
         var name = read.Text("name", "The name", 100);
         var latitude = read.Required("latitude", -90, 90, "43.2");
-        var place = before with { Name = name, Latitude = latitude, Seasons = Seasons(read, typed), Normals = Normals(read, typed, amounts) };
+        var elevation = read.Optional("elevation", Air.LowestPlace, Air.HighestPlace, "120");
+        var place = before with { Name = name, Latitude = latitude, ElevationMetres = elevation, NearCoast = typed.Has("coast"), Seasons = Seasons(read, typed), Normals = Normals(read, typed, amounts, before.Normals) };
         return read.Fine ? Result.Of(place) : Result.Fail<Place>(read.Problems);
     }
 
@@ -72,7 +74,7 @@ internal static class PlaceForm
         return null;
     }
 
-    private static List<MonthlyNormal>? Normals(FieldReader read, Draft typed, Amounts amounts)
+    private static List<MonthlyNormal>? Normals(FieldReader read, Draft typed, Amounts amounts, IReadOnlyList<MonthlyNormal>? before)
     {
         var months = Enumerable.Range(1, 12).Select(m => Figures.Number(m)).ToList();
         if (!months.Exists(m => typed.Has($"max-{m}") || typed.Has($"min-{m}") || typed.Has($"rain-{m}")))
@@ -81,10 +83,13 @@ internal static class PlaceForm
         }
 
         var (low, high) = amounts.Us ? (-100, 140) : (-60, 60);
-        return [.. months.Select(m => new MonthlyNormal(
-            amounts.ToCelsius(read.Required($"max-{m}", low, high, amounts.Us ? "75" : "24")),
-            amounts.ToCelsius(read.Required($"min-{m}", low, high, amounts.Us ? "55" : "13")),
-            read.Required($"rain-{m}", 0, 5000, "60")))];
+        return [.. months.Select((m, i) => (before is { Count: 12 } ? before[i] : new MonthlyNormal(0, 0, 0)) with
+        {
+            // What the form does not ask stays as it was: wet days, wind, humidity and radiation come in with a garden file.
+            MeanMax = amounts.ToCelsius(read.Required($"max-{m}", low, high, amounts.Us ? "75" : "24")),
+            MeanMin = amounts.ToCelsius(read.Required($"min-{m}", low, high, amounts.Us ? "55" : "13")),
+            RainMm = read.Required($"rain-{m}", 0, 5000, "60"),
+        })];
     }
 
     private static string Temperature(double celsius, Amounts amounts) =>
