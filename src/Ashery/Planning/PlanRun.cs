@@ -7,7 +7,7 @@ using Ashery.Problems;
 namespace Ashery.Planning;
 
 /// <summary>Goes through the days of the plan, dosing pots, taking from the shelf and keeping account of each pot.</summary>
-internal sealed class PlanRun(PlanContext context)
+internal sealed class PlanRun(PlanContext context, Func<Pot, Crop, Feed, FeedSlot, DoseRequest>? request = null)
 {
     private readonly Dictionary<string, Dictionary<Nutrient, double>> traceGiven = new(StringComparer.Ordinal);
     private readonly Dictionary<string, Feed> feedsById = context.Garden.Feeds.ToDictionary(static f => f.Id, StringComparer.Ordinal);
@@ -118,7 +118,7 @@ internal sealed class PlanRun(PlanContext context)
         List<Dose> doses = new(pots.Count);
         foreach (var (pot, crop) in pots)
         {
-            var ask = context.Ask(pot, crop, feed, slot.Day, slot.Verdict);
+            var ask = request is null ? context.Ask(pot, crop, feed, slot.Day, slot.Verdict) : request(pot, crop, feed, slot);
             if (traceGiven.TryGetValue(pot.Id, out var given))
             {
                 ask = ask with { TraceGiven = given };

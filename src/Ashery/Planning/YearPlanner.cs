@@ -22,13 +22,18 @@ public static class YearPlanner
         }
 
         var context = new PlanContext(request.Garden, request.From);
-        var run = new PlanRun(context);
-        foreach (var (slot, passOver) in Days(context))
+        return Plan(context, Days(context, [.. context.Turns.Select(static s => (s, (Func<Pot, Crop, string?>)(static (_, _) => null)))], []), new PlanRun(context));
+    }
+
+    /// <summary>A plan of days that were chosen some way or other.</summary>
+    internal static YearPlan Plan(PlanContext context, IEnumerable<(FeedSlot Slot, Func<Pot, Crop, string?> PassOver)> days, PlanRun run)
+    {
+        foreach (var (slot, passOver) in days)
         {
             run.Give(slot, passOver);
         }
 
-        var offers = NothingLeft.Find(context.Seasons, context.From, context.To, request.Garden.Feeds);
+        var offers = NothingLeft.Find(context.Seasons, context.From, context.To, context.Garden.Feeds);
         var account = PotAccount.Of(context, run);
         return new YearPlan
         {
@@ -36,8 +41,8 @@ public static class YearPlanner
             To = context.To,
             Seasons = Stretches(context),
             Feeds = account.Feeds,
-            Months = YearTotals.Months(request.Garden, account.Feeds, run.FeedsById, context.From, context.To),
-            Shopping = ShoppingList.Of(request.Garden, run.Stock),
+            Months = YearTotals.Months(context.Garden, account.Feeds, run.FeedsById, context.From, context.To),
+            Shopping = ShoppingList.Of(context.Garden, run.Stock),
             Supply = account.Supply,
             LimeDebts = account.LimeDebts,
             Offers = offers,
@@ -59,10 +64,12 @@ public static class YearPlanner
         Problems = [new("from", FormattableString.Invariant($"{from:yyyy-MM-dd} is not a day between 1900 and 2199."), "Plan from a day such as 2027-03-01.")],
     };
 
-    private static IEnumerable<(FeedSlot Slot, Func<Pot, Crop, string?> PassOver)> Days(PlanContext context)
+    /// <summary>The turns with what goes beside them, a few days off; days named as taken are kept free too.</summary>
+    internal static IEnumerable<(FeedSlot Slot, Func<Pot, Crop, string?> PassOver)> Days(
+        PlanContext context, List<(FeedSlot Slot, Func<Pot, Crop, string?> PassOver)> turns, IEnumerable<DateOnly> alsoTaken)
     {
-        List<(FeedSlot Slot, Func<Pot, Crop, string?> PassOver)> days = [.. context.Turns.Select(static s => (s, (Func<Pot, Crop, string?>)(static (_, _) => null)))];
-        var taken = context.Turns.Select(static s => s.Day).ToHashSet();
+        List<(FeedSlot Slot, Func<Pot, Crop, string?> PassOver)> days = [.. turns];
+        var taken = turns.Select(static s => s.Slot.Day).Concat(alsoTaken).ToHashSet();
         SideFeeds.Add(context, taken, days);
 
         // OrderBy keeps the order of equals, so that a plan is the same each time.
