@@ -60,6 +60,9 @@ internal static class BalanceMaker
         return (cations, anions);
     }
 
+    private static string List(List<string> names) =>
+        names.Count < 2 ? string.Concat(names) : string.Join(", ", names.Take(names.Count - 1)) + " and " + names[^1];
+
     private static double Sum(List<BalanceIon> side)
     {
         var sum = 0.0;
@@ -79,7 +82,7 @@ internal static class BalanceMaker
         return verdict switch
         {
             BalanceVerdict.Closes => string.Create(CultureInfo.InvariantCulture, $"{sums}: {percent:0.#} % apart, within what laboratories allow."),
-            BalanceVerdict.ClosedByEstimate => $"{sums}. The {light} are short because the report leaves out {string.Join(" and ", missing)}; that is taken to close the balance.",
+            BalanceVerdict.ClosedByEstimate => $"{sums}. The {light} are short because the report leaves out {List(missing)}; that is taken to close the balance.",
             _ => string.Create(CultureInfo.InvariantCulture, $"{sums}: {percent:0} % apart, more than the 2 to 5 % that laboratories allow. The {heavy} are heavy, or something is missing among the {light}. ")
                 + (suspects.Count > 0 ? string.Join(" ", suspects)
                     : lighter.Count > 0 ? $"No single slip of a unit closes it; look first at {lighter[0].Quantity}, the largest of the {light}, and for an ion that is not listed."
