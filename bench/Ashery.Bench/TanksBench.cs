@@ -52,7 +52,7 @@ internal static class TanksBench
 
         var ms = System.Diagnostics.Stopwatch.GetElapsedTime(start).TotalMilliseconds;
         var search = TankSplit.Find(request with { MayDivide = false }).Value!.MostRatio;
-        return Math.Abs((best / search) - 1) < 0.015 ? ms : throw new InvalidOperationException($"Plain trying found 1:{best}, the search 1:{search}.");
+        return Math.Abs((best / search) - 1) < 0.015 ? ms : throw new InvalidOperationException(FormattableString.Invariant($"Plain trying found 1:{best}, the search 1:{search}."));
     }
 
     private static TankRequest Request(string water, int tanks) => new()

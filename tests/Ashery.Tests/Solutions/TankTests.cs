@@ -208,7 +208,7 @@ public class TankTests
         Assert.Equal("add", Field(good with { Feed = [] }));
         Assert.Equal("add mkp", Field(good with { Feed = [new(Of("mkp"), -1)] }));
         Assert.Equal("add mkp", Field(good with { Feed = [new(Of("mkp"), 1), new(Of("mkp"), 1)] }));
-        Assert.Equal("add", Field(good with { Feed = [.. Enumerable.Range(0, 17).Select(i => new TankMaterial(Of("mkp") with { Id = $"m{i}" }, 1))] }));
+        Assert.Equal("add", Field(good with { Feed = [.. Enumerable.Range(0, 17).Select(i => new TankMaterial(Of("mkp") with { Id = FormattableString.Invariant($"m{i}") }, 1))] }));
     }
 
     [Theory]

@@ -67,14 +67,14 @@ public sealed class AcidDensity
 
     internal static AcidDensity Read(JsonElement rows)
     {
-        var fractions = new List<double>();
-        var densities = new List<double>();
+        var parts = new List<double>();
+        var weights = new List<double>();
         foreach (var row in rows.EnumerateArray())
         {
-            fractions.Add(row.Number("percent") / 100);
-            densities.Add(row.Number("density"));
+            parts.Add(row.Number("percent") / 100);
+            weights.Add(row.Number("density"));
         }
 
-        return new([.. fractions], [.. densities]);
+        return new([.. parts], [.. weights]);
     }
 }

@@ -90,7 +90,7 @@ public static class SprayCheck
         return null;
     }
 
-    private static IReadOnlyList<SprayGate> Gates(SprayRequest request)
+    private static List<SprayGate> Gates(SprayRequest request)
     {
         var gates = new List<SprayGate>();
         Add("heat-spray", request.AirCelsius is { } air ? air > request.Rules["heat-spray"]["celsius"] : null);
@@ -111,7 +111,7 @@ public static class SprayCheck
         }
     }
 
-    private static IReadOnlyList<string> Cautions(SprayRequest request)
+    private static List<string> Cautions(SprayRequest request)
     {
         var ids = new List<string>(CautionIndex.Default.CautionsFor(
             request.Additions.Select(static a => a.Material.Material).OfType<Material>(), CautionUse.Dissolving, CautionUse.Spraying));

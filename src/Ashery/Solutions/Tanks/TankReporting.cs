@@ -104,7 +104,7 @@ internal static class TankReporting
             .ThenByDescending(static p => p.Limit is { } limit ? p.GramsPerLitre / limit : 0).ThenBy(static p => p.Material.Id, StringComparer.Ordinal)];
     }
 
-    private static IReadOnlyList<string> Cautions(TankRequest request)
+    private static List<string> Cautions(TankRequest request)
     {
         var ids = new List<string>(CautionIndex.Default.CautionsFor(
             request.Feed.Select(static m => m.Material.Material).OfType<Materials.Material>(), CautionUse.Mixing, CautionUse.Dissolving, CautionUse.Storing));
