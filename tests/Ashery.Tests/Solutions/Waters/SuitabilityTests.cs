@@ -100,4 +100,21 @@ public class SuitabilityTests
         Assert.True(chloride.Worst >= chloride.Level);
         Assert.DoesNotContain(WaterSuitability.Judge(read, WaterSensitivity.Sensitive), static f => f.Kind.Id == "boron");
     }
+
+    /// <summary>The table of docs/science/waters.md is that of the data.</summary>
+    [Theory]
+    [InlineData("EC, mS/cm", "ec", "0.0")]
+    [InlineData("sodium, mg/L", "sodium", "0")]
+    [InlineData("chloride, mg/L", "chloride", "0")]
+    [InlineData("boron, mg/L", "boron", "0.0")]
+    [InlineData("alkalinity, mg/L CaCO3", "alkalinity", "0")]
+    [InlineData("hardness, mg/L CaCO3", "hardness", "0")]
+    [InlineData("SAR", "sar", "0")]
+    [InlineData("hydrogen carbonate on leaves, mg/L CaCO3", "leaf-spots", "0")]
+    public void The_table_of_the_page_is_that_of_the_data(string row, string figure, string format)
+    {
+        string Cell(string sensitivity) => string.Join(" / ", new[] { "watch", "trouble" }.Select(level =>
+            WaterLimit.Of(figure, sensitivity, level)!.Value.ToString(format, System.Globalization.CultureInfo.InvariantCulture)));
+        Assert.Contains($"| {row} | {Cell("sensitive")} | {Cell("moderate")} | {Cell("tolerant")} |", RepositoryFile.Read("docs/science/waters.md"), StringComparison.Ordinal);
+    }
 }
