@@ -10,6 +10,9 @@ internal sealed record Terminal
     /// <summary>Bold and colour are wanted: a terminal, and neither NO_COLOR nor a dumb one.</summary>
     public bool Styled { get; init; }
 
+    /// <summary>Errors go to a terminal: a line of progress may be written over itself there.</summary>
+    public bool Watched { get; init; }
+
     public Func<string, string?> Environment { get; init; } = static _ => null;
 
     /// <summary>The day by the grower's clock.</summary>
@@ -28,6 +31,7 @@ internal sealed record Terminal
         Environment = System.Environment.GetEnvironmentVariable,
         Today = static () => DateOnly.FromDateTime(TimeProvider.System.GetLocalNow().DateTime),
         Now = static () => TimeProvider.System.GetUtcNow(),
+        Watched = !Console.IsErrorRedirected,
         Styled = !Console.IsOutputRedirected
             && string.IsNullOrEmpty(System.Environment.GetEnvironmentVariable("NO_COLOR"))
             && System.Environment.GetEnvironmentVariable("TERM") is { Length: > 0 } and not "dumb",
