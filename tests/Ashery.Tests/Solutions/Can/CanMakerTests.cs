@@ -89,7 +89,7 @@ public class CanMakerTests
 
             double At(double part) => SaltSaturation.Of(Speciation.Solve(new Dissolving(SolutionInput.Pure(20)).Add(salt, part * grams).Input()), saturated);
             Assert.Equal(0, At(1), 1e-9);
-            Assert.True(At(0.5) < At(0.9) && At(0.9) < 0 && At(1.1) > 0, $"{salt.Formula}: {At(0.5)}, {At(0.9)}, {At(1.1)}");
+            Assert.True(At(0.5) < At(0.9) && At(0.9) < 0 && At(1.1) > 0, FormattableString.Invariant($"{salt.Formula}: {At(0.5)}, {At(0.9)}, {At(1.1)}"));
         }
     }
 
@@ -117,7 +117,7 @@ public class CanMakerTests
             var request = new CanRequest { Water = SolutionInput.Pure().With("calcium", 0.003).With("carbonate", 0.006), Additions = additions };
             var found = CanMaker.Make(request).Value!.Order;
             var best = Orders(n).Min(order => Enumerable.Range(1, n - 1).Max(k => Worst(request with { Additions = [.. order.Take(k).Select(i => additions[i])] })));
-            Assert.True(Math.Max(0, found.Worst) <= Math.Max(0, best) + 0.0101, $"{found.Worst} against {best}");
+            Assert.True(Math.Max(0, found.Worst) <= Math.Max(0, best) + 0.0101, FormattableString.Invariant($"{found.Worst} against {best}"));
         },
         iter: 25);
 

@@ -52,7 +52,7 @@ public class CatalogueWalkTests
             left |= n == Nutrient.Na && made.Assumed.Any(a => a.Contains("reckoned as sodium", StringComparison.Ordinal));
             if (!minor && !left)
             {
-                Assert.True(Math.Abs((made.Content(n) / elements[n]) - 1) < 0.17, $"{n}: {made.Content(n):P2} in the ions, {elements[n]:P2} on the label");
+                Assert.True(Math.Abs((made.Content(n) / elements[n]) - 1) < 0.17, FormattableString.Invariant($"{n}: {made.Content(n):P2} in the ions, {elements[n]:P2} on the label"));
             }
         }
     }
