@@ -77,7 +77,7 @@ internal sealed class DissolveVerb : Verb
         var degrees = Degrees(given);
         var open = given.Word(air, Airs) == "open";
         var home = garden.IsNamed(given) ? garden.Load(given, terminal) : null;
-        var additions = Additions(given, home);
+        IReadOnlyList<CanAddition> additions = Additions(given, home);
         if (source is null || given.Wrong)
         {
             return null;
@@ -104,7 +104,7 @@ internal sealed class DissolveVerb : Verb
         return read.Ok ? read.Value : Usual;
     }
 
-    private IReadOnlyList<CanAddition> Additions(Given given, Garden? home)
+    private List<CanAddition> Additions(Given given, Garden? home)
     {
         var additions = new List<CanAddition>();
         foreach (var text in given.Texts(add))

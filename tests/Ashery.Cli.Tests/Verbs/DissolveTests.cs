@@ -70,8 +70,8 @@ public class DissolveTests
         }
 
         Assert.Equal((127, 121), (count, counted));
-        Assert.True(byId > 150, $"{byId} additions by catalogue id");
-        Assert.True(inside >= 0.95 * counted, $"{inside} of {counted}");
+        Assert.True(byId > 150, FormattableString.Invariant($"{byId} additions by catalogue id"));
+        Assert.True(inside >= 0.95 * counted, FormattableString.Invariant($"{inside} of {counted}"));
     }
 
     /// <summary>Acceptance: 100 g each in a kilogram of water, gypsum 0.34 to 0.38 mol, flagged.</summary>
