@@ -21,7 +21,7 @@ internal static class RootZoneBench
         var open = weather.Days.ToArray();
         var plans = Plans(1000);
 
-        Table.Head("Pot model: days of pots a second", ["pots x days x draws", "threads", "s", "million pot-days a second", "bytes allocated a pot-day"]);
+        Table.Head("Pot model: days of pots a second", ["pots x days x draws", "threads", "s", "million pot-days a second", "processor s", "million pot-days a processor second", "bytes allocated a pot-day"]);
         Line(plans[..100], open, 10, 1);
         Line(plans[..300], open, 10, 1);
         Line(plans, open, 10, 1);
@@ -34,9 +34,13 @@ internal static class RootZoneBench
     {
         Work(plans, open, 1, threads);
         var before = GC.GetTotalAllocatedBytes(precise: true);
+        using var process = Process.GetCurrentProcess();
+        var busy = process.TotalProcessorTime;
         var clock = Stopwatch.StartNew();
         var check = Work(plans, open, draws, threads);
         var seconds = clock.Elapsed.TotalSeconds;
+        process.Refresh();
+        var processor = (process.TotalProcessorTime - busy).TotalSeconds;
         var bytes = GC.GetTotalAllocatedBytes(precise: true) - before;
         var potDays = (double)plans.Length * open.Length * draws;
         Table.Row(
@@ -44,6 +48,8 @@ internal static class RootZoneBench
             Table.Whole(threads),
             Table.Figure(seconds),
             Table.Figure(potDays / seconds / 1e6),
+            Table.Figure(processor),
+            Table.Figure(potDays / processor / 1e6),
             Table.Figure(bytes / potDays));
         if (!(check > 0))
         {
