@@ -1,5 +1,6 @@
 using Ashery.RootZone.State;
 using Ashery.Solutions;
+using Ashery.Solutions.Waters;
 
 namespace Ashery.RootZone;
 
@@ -32,6 +33,9 @@ public sealed record WaterSupply(string Name, Ions PerLitre)
         ions[Ion.Urea] = 2 * water.Total("urea");
         return new(name, ions);
     }
+
+    /// <summary>A source water.</summary>
+    public static WaterSupply Of(SourceWater water) => Of(water.Name, water.ToInput());
 
     /// <summary>The same water as amounts of the chemistry of solutions, carbonate not set.</summary>
     internal static SolutionInput ToInput(in Ions perLitre, double celsius)
