@@ -15,6 +15,8 @@ public static class FeedBuilder
     // Label phosphate above which a meal is bone: its phosphorus is mineral and slow.
     private const double BonePhosphate = 0.15;
 
+    private const double LabelRounding = 0.1;
+
     private static readonly (Nutrient Nutrient, int Ion)[] Elements =
     [
         (Nutrient.P, Ion.Phosphate), (Nutrient.K, Ion.Potassium), (Nutrient.Ca, Ion.Calcium), (Nutrient.Mg, Ion.Magnesium), (Nutrient.S, Ion.Sulfate),
@@ -138,9 +140,14 @@ public static class FeedBuilder
         return ions;
     }
 
-    /// <summary>Chloride and sulfate that a label leaves out and the formula tells; without a formula cations are balanced by sulfate.</summary>
+    /// <summary>Chloride and sulfate that a label leaves out and the formula tells; without a formula cations are balanced by sulfate and anions by sodium.</summary>
     private static Ions WithCounterIons(Material material, Ions ions)
     {
+        if (material.Kind == MaterialKind.TraceElement || material.CompatibilityGroup == "ACID" || material.Kind == MaterialKind.Acid)
+        {
+            return ions;
+        }
+
         if (material.Formula is not { } formula || !Salt.TryFind(formula, out var salt))
         {
             return Neutral(ions);
@@ -156,7 +163,7 @@ public static class FeedBuilder
             }
         }
 
-        return ions;
+        return Rounded(ions);
     }
 
     private static double PurityOf(Material material)
@@ -170,10 +177,24 @@ public static class FeedBuilder
         return least;
     }
 
+    // What a label leaves out: sulfate beside too many cations, sodium beside too many anions.
     private static Ions Neutral(Ions ions)
     {
+        ions = Rounded(ions);
         var charge = IonMath.Dot(in ions, Ion.Charges);
-        return charge > 0 ? ions.With(Ion.Sulfate, charge / 2) : ions;
+        return charge > 0 ? ions.With(Ion.Sulfate, charge / 2) : ions.With(Ion.Sodium, -charge);
+    }
+
+    // Labels are rounded down form by form: up to a tenth too much of an anion is no acid.
+    private static Ions Rounded(Ions ions)
+    {
+        foreach (var (anion, z) in ((int, int)[])[(Ion.Sulfate, 2), (Ion.Chloride, 1)])
+        {
+            var over = -IonMath.Dot(in ions, Ion.Charges);
+            ions[anion] -= Math.Clamp(over / z, 0, LabelRounding * ions[anion]);
+        }
+
+        return ions;
     }
 
     private static Ions Without(Ions ions, params ReadOnlySpan<int> places)
