@@ -1,7 +1,7 @@
 using Ashery.Bench;
 
 // One command runs everything: dotnet run -c Release --project bench/Ashery.Bench
-// Words pick parts: three six short growth shelf draws solution mixes tanks weather pots memory command
+// Words pick parts: three six short growth shelf draws solution target mixes tanks weather pots memory command
 if (args is ["peak"])
 {
     MemoryBench.Child();
@@ -17,6 +17,7 @@ var parts = new (string Name, Action Run)[]
     ("shelf", ShelfBench.Run),
     ("draws", DrawsBench.Run),
     ("solution", SolutionBench.Run),
+    ("target", TargetBench.Run),
     ("mixes", MixesBench.Run),
     ("tanks", TanksBench.Run),
     ("weather", WeatherBench.Run),

@@ -79,7 +79,7 @@ internal sealed class TargetDesk(Garden garden)
 
     private double Ten => garden.Settings.UsUnits ? 2.5 : 10;
 
-    private static IReadOnlyList<TargetWish> Wishes(FieldReader read, Draft typed)
+    private static List<TargetWish> Wishes(FieldReader read, Draft typed)
     {
         var wishes = new List<TargetWish>();
         foreach (var symbol in Own)

@@ -61,23 +61,30 @@ public sealed record TargetRecipe
     public required double Strength { get; init; }
 
     /// <summary>The solution with everything in it.</summary>
-    public required CanReport Can { get; init; }
+    public required CanState State { get; init; }
 
-    public double Ec25 => Can.State.Ec25;
+    /// <summary>All about its can; worked out when first asked for, since only one of several recipes is made.</summary>
+    public CanReport Can => Made.Value;
 
-    public double PH => Can.State.PH;
+    public double Ec25 => State.Ec25;
+
+    public double PH => State.PH;
 
     /// <summary>False when the EC or pH wished was not met within 0.01 mS/cm and 0.01.</summary>
     public required bool Tuned { get; init; }
 
     /// <summary>Keys of the cautions that go with it, those of the acid among them.</summary>
-    public required IReadOnlyList<string> CautionIds { get; init; }
+    public IReadOnlyList<string> CautionIds => [.. Can.CautionIds.Union(AcidCautions, StringComparer.Ordinal)];
 
     /// <summary>Full solutions computed on the way.</summary>
     public required int Solutions { get; init; }
 
     /// <summary>Price of a litre; null when one is unknown. The agent is not counted.</summary>
     public double? CostPerLitre { get; init; }
+
+    internal Lazy<CanReport> Made { get; init; } = null!;
+
+    internal IReadOnlyList<string> AcidCautions { get; init; } = [];
 }
 
 /// <summary>One material of a recipe.</summary>

@@ -31,19 +31,25 @@ internal static class TargetRecipes
         }
 
         var can = TargetSearch.Can(request, Together(parts));
-        return !can.Ok ? Result.Fail<TargetRecipe>(can.Problems) : Result.Of(new TargetRecipe
+        var dissolved = CanMaker.Dissolve(can);
+        if (!dissolved.Ok)
+        {
+            return Result.Fail<TargetRecipe>(dissolved.Problems);
+        }
+
+        var becomes = CanState.Of(dissolved.Value);
+        return Result.Of(new TargetRecipe
         {
             Parts = parts,
             Rows = Rows(request, parts, state.Strength),
             Error = blend.Error,
             LargestDeviation = blend.LargestDeviation,
             Strength = state.Strength,
-            Can = can.Value,
-            Tuned = TargetTuning.IsTuned(request.Target, can.Value.State.Ec25, can.Value.State.PH),
+            State = becomes,
+            Made = new(() => CanMaker.Make(can).Value!),
+            Tuned = TargetTuning.IsTuned(request.Target, becomes.Ec25, becomes.PH),
             Solutions = tuning.Solutions,
-            CautionIds = parts.Exists(p => p.IsAgent) && request.Agent?.Bottle is { } bottle
-                ? [.. can.Value.CautionIds.Union(AcidAdvice.Cautions(bottle.Acid), StringComparer.Ordinal)]
-                : can.Value.CautionIds,
+            AcidCautions = parts.Exists(p => p.IsAgent) && request.Agent?.Bottle is { } bottle ? AcidAdvice.Cautions(bottle.Acid) : [],
             CostPerLitre = Cost(request, members, blend.Masses),
         });
     }

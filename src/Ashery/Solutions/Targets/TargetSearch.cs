@@ -109,12 +109,12 @@ public static class TargetSearch
     }
 
     /// <summary>The can of given amounts, g/L by offer, with a dose of the agent.</summary>
-    internal static Result<CanReport> Can(TargetRequest request, IReadOnlyList<(MaterialInWater Material, double Grams)> parts) => CanMaker.Make(new CanRequest
+    internal static CanRequest Can(TargetRequest request, IReadOnlyList<(MaterialInWater Material, double Grams)> parts) => new()
     {
         Water = request.Water,
         WaterName = request.WaterName,
         Additions = [.. parts.Select(p => new CanAddition(p.Material, p.Grams))],
         Celsius = request.Celsius,
         Air = request.Air,
-    });
+    };
 }
