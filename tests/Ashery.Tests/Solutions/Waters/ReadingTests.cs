@@ -36,7 +36,7 @@ public class ReadingTests
             var quantity = whole.Report.Lines.Single(l => l.Name == missing);
             var part = WaterReports.Read(whole.Report with { Lines = [.. whole.Report.Lines.Where(l => l.Name != missing)] }).Value!;
             var estimate = part.Estimates.Single();
-            Assert.True(estimate.MgPerLitre.Low <= quantity.Value && estimate.MgPerLitre.High >= quantity.Value, $"{whole.Report.Id} {missing}: {estimate.MgPerLitre} for {quantity.Value}");
+            Assert.True(estimate.MgPerLitre.Low <= quantity.Value && estimate.MgPerLitre.High >= quantity.Value, FormattableString.Invariant($"{whole.Report.Id} {missing}: {estimate.MgPerLitre} for {quantity.Value}"));
             Assert.True(part.ComputedEc.Low <= whole.ComputedEc.Typical && part.ComputedEc.High >= whole.ComputedEc.Typical, $"{whole.Report.Id} {missing}: {part.ComputedEc} for {whole.ComputedEc}");
             Assert.True(part.Hardness.Low <= whole.Hardness.Typical + 1e-9 && part.Hardness.High >= whole.Hardness.Typical - 1e-9);
         }
@@ -59,7 +59,7 @@ public class ReadingTests
             foreach (var estimate in read.Estimates)
             {
                 var truth = whole.MgPerLitre(estimate.Quantity);
-                Assert.True(estimate.MgPerLitre.Low <= truth + 1e-6 && estimate.MgPerLitre.High >= truth - 1e-6, $"{whole.Report.Id} {estimate.Quantity}: {estimate.MgPerLitre} for {truth}");
+                Assert.True(estimate.MgPerLitre.Low <= truth + 1e-6 && estimate.MgPerLitre.High >= truth - 1e-6, FormattableString.Invariant($"{whole.Report.Id} {estimate.Quantity}: {estimate.MgPerLitre} for {truth}"));
             }
         }
     }
