@@ -37,13 +37,16 @@ public sealed record WaterSupply(string Name, Ions PerLitre)
     /// <summary>A source water.</summary>
     public static WaterSupply Of(SourceWater water) => Of(water.Name, water.ToInput());
 
+    // mol/L that no chemistry can tell from none.
+    private const double Nothing = 1e-14;
+
     /// <summary>The same water as amounts of the chemistry of solutions, carbonate not set.</summary>
     internal static SolutionInput ToInput(in Ions perLitre, double celsius)
     {
         var input = SolutionInput.Pure(celsius);
         foreach (var (ion, component) in Components)
         {
-            input = input.With(component, perLitre[ion]);
+            input = input.With(component, perLitre[ion] < Nothing ? 0 : perLitre[ion]);
         }
 
         return input.With("urea", perLitre[Ion.Urea] / 2);

@@ -8,6 +8,9 @@ internal static class IonMath
 {
     private const int Lane = 4;
 
+    // mol; less than this is swept along, so that pools do not shrink to numbers the processor is slow with.
+    private const double Trace = 1e-16;
+
     /// <summary>to += what.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static void Add(ref Ions to, in Ions what)
@@ -29,14 +32,14 @@ internal static class IonMath
         }
     }
 
-    /// <summary>to -= what, taken to <paramref name="ledger"/>; never more than there is.</summary>
+    /// <summary>to -= what, taken to <paramref name="ledger"/>; never more than there is, and the last trace with it.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static void Move(ref Ions from, in Ions what, ref Ions ledger)
     {
         for (var i = 0; i < Ions.Width; i += Lane)
         {
             var there = Load(in from, i);
-            var moved = Vector256.Min(Load(in what, i), there);
+            var moved = Vector256.ConditionalSelect(Vector256.LessThan(there, Vector256.Create(Trace)), there, Vector256.Min(Load(in what, i), there));
             Store(there - moved, ref from, i);
             Store(Load(in ledger, i) + moved, ref ledger, i);
         }
