@@ -1,8 +1,7 @@
 using Ashery.Bench;
 
 // One command runs everything: dotnet run -c Release --project bench/Ashery.Bench
-// Words pick parts: three six short growth shelf draws solution target mixes tanks weather pots memory command
-// Words pick parts: three six short growth shelf draws solution mixes tanks weather pots potec memory command
+// Words pick parts: three six short growth shelf draws solution target mixes tanks weather pots potec memory command
 if (args is ["peak"])
 {
     MemoryBench.Child();
