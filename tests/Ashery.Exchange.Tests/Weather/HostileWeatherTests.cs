@@ -194,7 +194,7 @@ public class HostileWeatherTests
         var read = WeatherFile.Read(endless, "a.csv", Somewhere, "XX000MADE01");
         var used = GC.GetAllocatedBytesForCurrentThread() - before;
         Assert.Single(read.Value!.Days);
-        Assert.True(used < 3_000_000, $"{used} bytes");
+        Assert.True(used < 3_000_000, FormattableString.Invariant($"{used} bytes"));
     }
 
     private static string First(string text, string name = "a.csv")

@@ -236,11 +236,12 @@ internal static class Fao56Table
         var depletion = 55.0;
         for (var day = 0; day < 10; day++)
         {
+            var label = FormattableString.Invariant($"37, day {day + 1}");
             var stress = SoilWater.Stress(depletion, total, 0.4);
             depletion = SoilWater.DryDay(depletion, total, stress * 1.2 * 5);
-            yield return new($"37, day {day + 1}", "stress coefficient", ks[day], stress);
-            yield return new($"37, day {day + 1}", "evapotranspiration, mm", use[day], stress * 6);
-            yield return new($"37, day {day + 1}", "depletion at its end, mm", missing[day], depletion);
+            yield return new(label, "stress coefficient", ks[day], stress);
+            yield return new(label, "evapotranspiration, mm", use[day], stress * 6);
+            yield return new(label, "depletion at its end, mm", missing[day], depletion);
         }
     }
 }

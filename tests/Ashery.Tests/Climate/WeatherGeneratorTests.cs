@@ -29,17 +29,18 @@ public class WeatherGeneratorTests
         var days = Days(place, Years, 11);
         for (var month = 1; month <= 12; month++)
         {
+            var label = FormattableString.Invariant($"{name} {month}");
             var normal = place.Normals![month - 1];
             var years = days.Where(d => d.Date.Month == month).GroupBy(static d => d.Date.Year).ToList();
 
             // Years are independent of each other, so the error of their mean follows from their own spread; four and a half of it is passed by chance once in 150,000.
-            Near($"{name} {month} max", normal.MeanMax, years.Select(static y => y.Average(static d => d.MaxCelsius)), 0.02);
-            Near($"{name} {month} min", normal.MeanMin, years.Select(static y => y.Average(static d => d.MinCelsius)), 0.02);
-            Near($"{name} {month} rain", normal.RainMm, years.Select(static y => y.Sum(static d => d.RainMm)), 0.02);
-            Near($"{name} {month} wet days", MonthModel.WetDays(normal, month), years.Select(static y => (double)y.Count(static d => d.RainMm > 0)), 0.01);
+            Near($"{label} max", normal.MeanMax, years.Select(static y => y.Average(static d => d.MaxCelsius)), 0.02);
+            Near($"{label} min", normal.MeanMin, years.Select(static y => y.Average(static d => d.MinCelsius)), 0.02);
+            Near($"{label} rain", normal.RainMm, years.Select(static y => y.Sum(static d => d.RainMm)), 0.02);
+            Near($"{label} wet days", MonthModel.WetDays(normal, month), years.Select(static y => (double)y.Count(static d => d.RainMm > 0)), 0.01);
             if (normal.RadiationMj is { } radiation)
             {
-                Near($"{name} {month} sun", radiation, years.Select(static y => y.Average(static d => d.RadiationMj)), 0.03);
+                Near($"{label} sun", radiation, years.Select(static y => y.Average(static d => d.RadiationMj)), 0.03);
             }
         }
     }
