@@ -38,7 +38,7 @@ public static class PotForecast
             var sink = new DrawSink(table, i);
             runner.Run(desk, shares.AsSpan(i * space.Count, space.Count), i, ref sink);
         }, progress, cancellation);
-        return Result.Of(Report(request, space, table, usual.Value, [.. problems, .. usual.Problems, .. request.Weather.Notes]));
+        return Result.Of(Report(request, space, table, usual.Value, [.. problems, .. usual.Problems, .. request.Weather.Notes]) with { Shares = shares });
     }
 
     /// <summary>Bands and odds of a table of draws.</summary>

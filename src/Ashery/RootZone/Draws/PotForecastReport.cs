@@ -32,6 +32,27 @@ public sealed record PotForecastReport
 
     public IReadOnlyList<Problem> Notes { get; init; } = [];
 
+    /// <summary>Shares of the figures, draw by draw.</summary>
+    internal double[] Shares { get; init; } = [];
+
+    /// <summary>Drawn values of a figure; null when it is not drawn.</summary>
+    internal double[]? ColumnOf(string id)
+    {
+        var place = Space.PlaceOf(id);
+        if (place < 0 || Shares.Length == 0)
+        {
+            return null;
+        }
+
+        var values = new double[Draws.Draws];
+        for (var i = 0; i < values.Length; i++)
+        {
+            values[i] = Space.Figures[place].At(Shares[(i * Space.Count) + place]);
+        }
+
+        return values;
+    }
+
     public DayBands this[PotFigure figure] => Bands[(int)figure];
 
     public DateOnly DateOf(int day) => Request.From.AddDays(day);
