@@ -21,6 +21,10 @@ public sealed class DrawnWeather
     /// <summary>False when every draw has the same weather.</summary>
     public bool Varies => generator is not null;
 
+    /// <summary>False when all of these days are known.</summary>
+    public bool VariesIn(DateOnly from, int days) =>
+        generator is not null && !(known.Length > 0 && known[0].Date <= from && known[^1].Date.DayNumber >= from.DayNumber + days - 1);
+
     /// <summary>What was assumed in making it.</summary>
     public IReadOnlyList<Problem> Notes { get; }
 

@@ -1,0 +1,77 @@
+using Ashery.RootZone.Draws;
+
+namespace Ashery.RootZone.Calibration;
+
+/// <summary>Runs the members of an ensemble up to the last reading.</summary>
+internal sealed class Members
+{
+    // Pairs of runs that differ in the weather alone.
+    private const int Pairs = 128;
+
+    private readonly PotForecastRequest forecast;
+    private readonly DrawSpace space;
+    private readonly ReadingSet readings;
+    private readonly DrawRunner runner;
+    private readonly bool weatherVaries;
+    private double[]? other;
+    private double[] last = [];
+
+    public Members(PotForecastRequest forecast, DrawSpace space, ReadingSet readings)
+    {
+        (this.forecast, this.space, this.readings) = (forecast, space, readings);
+        runner = new(forecast.Scenario, forecast.Weather, forecast.From, readings.Span, space);
+        weatherVaries = forecast.Weather.VariesIn(forecast.From, readings.Span);
+    }
+
+    /// <summary>Predicted readings, member by member, each in weather of its own and of this round.</summary>
+    public double[] Predict(double[] z, int round, IProgress<double>? progress, CancellationToken cancellation)
+    {
+        var (n, m) = (forecast.Draws, readings.Count);
+        last = new double[n * m];
+        other = weatherVaries ? new double[Math.Min(Pairs, n) * m] : null;
+        runner.Each(n, forecast.Threads, (desk, i) =>
+        {
+            var shares = new double[space.Count];
+            for (var k = 0; k < shares.Length; k++)
+            {
+                shares[k] = NormalQuantile.Share(z[(i * shares.Length) + k]);
+            }
+
+            // Weather of the forecast itself has the numbers below n.
+            var weather = n * ((2 * round) + 1);
+            var sink = new ReadingSink(readings, last, i * m);
+            runner.Run(desk, shares, weather + i, ref sink);
+            if (other is not null && i * m < other.Length)
+            {
+                var again = new ReadingSink(readings, other, i * m);
+                runner.Run(desk, shares, weather + n + i, ref again);
+            }
+        }, progress, cancellation);
+        return last;
+    }
+
+    /// <summary>What the weather alone does to the readings of the last round: half the mean square of the difference of each pair.</summary>
+    public double[]? Noise(int round)
+    {
+        if (other is null)
+        {
+            return null;
+        }
+
+        var m = readings.Count;
+        var pairs = other.Length / m;
+        var w = new double[m * m];
+        for (var j = 0; j < pairs; j++)
+        {
+            for (var i = 0; i < m; i++)
+            {
+                for (var k = 0; k < m; k++)
+                {
+                    w[(i * m) + k] += (last[(j * m) + i] - other[(j * m) + i]) * (last[(j * m) + k] - other[(j * m) + k]) / (2 * pairs);
+                }
+            }
+        }
+
+        return w;
+    }
+}
