@@ -1,89 +1,78 @@
+using System.Text.Json;
+using Ashery.Exchange.Gardens;
 using Ashery.Materials;
-using Ashery.Nutrients;
-using Ashery.Problems;
-using Ashery.RootZone;
-using Ashery.RootZone.Feeding;
 
 namespace Ashery.Exchange.RootZone;
 
-/// <summary>
-/// One event of a scenario, told by what it holds: <c>grams</c> of a feed strewn; <c>litres</c> with <c>gramsPerLitre</c> or <c>nitrogen</c> (mg N/L) of one from the can;
-/// <c>flush</c> litres; <c>prune</c> a share; <c>repot</c> a pot.
-/// </summary>
-internal sealed class PotEventReader(List<Problem> problems)
+/// <summary>Reads what is done to a pot.</summary>
+internal static class PotEventReader
 {
-    public PotEvent? Read(JsonFields e, PotShape shape)
+    private const int MostEvents = 2000, MostParts = 20;
+
+    public static IReadOnlyList<PotDocumentEvent> All(Node root, FieldReader fields) => [.. root.List("events", MostEvents).Select(e => One(e, fields))];
+
+    private static PotDocumentEvent One(Node node, FieldReader fields)
     {
-        if (e.Date("date") is not { } date)
+        var date = node.NeededDate("date");
+        string[] kinds = ["feed", "can", "flush", "prune", "repot"];
+        var named = kinds.Count(node.Has);
+        if (named != 1 && node.IsObject)
         {
-            return null;
+            fields.Add(new(node.PathOf("date"), named == 0 ? "This event does nothing." : "This event does several things.", "Give one of feed, can, flush, prune, repot in each event."));
         }
 
-        if (e.Has("flush"))
-        {
-            e.Only("date", "flush");
-            return new FlushEvent(date, e.Needed("flush", 0, 1000));
-        }
-
-        if (e.Has("prune"))
-        {
-            e.Only("date", "prune");
-            return new PruneEvent(date, e.Needed("prune", 0, 0.95));
-        }
-
-        if (e.Object("repot") is { } pot)
-        {
-            e.Only("date", "repot", "medium", "oldKept");
-            var reader = new PotFileReader(problems);
-            return reader.Shape(pot) is { } into && reader.MediumOf(e.Text("medium") ?? "peat-mix", e.At("medium")) is { } medium
-                ? new RepotEvent(date, into, medium, e.Number("oldKept", 0, 1) ?? Math.Min(1, shape.Litres / into.Litres))
-                : null;
-        }
-
-        return Feed(e, date);
+        var read = node.Has("feed") ? new PotDocumentEvent(date, PotEventKind.Feed) { Parts = Parts(node, "feed", "g", 10_000, fields) }
+            : node.Has("can") ? new(date, PotEventKind.Can) { Parts = Parts(node, "can", "g/L", 500, fields), Litres = node.Needed("litres", 0, 1000, "L") }
+            : node.Has("flush") ? new(date, PotEventKind.Flush) { Litres = node.Number("flush", 0, 1000, "L") ?? 0 }
+            : node.Has("prune") ? new(date, PotEventKind.Prune) { Share = node.Number("prune", 0, 0.95, "") ?? 0 }
+            : node.Object("repot") is { } repot ? Repot(date, repot, fields)
+            : new(date, PotEventKind.Flush);
+        node.Close();
+        return read;
     }
 
-    private PotEvent? Feed(JsonFields e, DateOnly date)
+    private static PotDocumentEvent Repot(DateOnly date, Node node, FieldReader fields)
     {
-        e.Only("date", "feed", "coated", "grams", "litres", "gramsPerLitre", "nitrogen");
-        if (Contents(e) is not { } feed)
+        var read = new PotDocumentEvent(date, PotEventKind.Repot)
         {
-            return null;
-        }
-
-        if (e.Has("grams"))
-        {
-            return new DryFeedEvent(date, feed, e.Needed("grams", 0, 10000));
-        }
-
-        var litres = e.Needed("litres", 0, 1000);
-        if (e.Number("nitrogen", 0, 5000) is { } nitrogen)
-        {
-            return new LiquidFeedEvent(date, FeedBuilder.LiquidByNitrogen(feed, nitrogen), litres);
-        }
-
-        return new LiquidFeedEvent(date, FeedBuilder.Liquid(feed, e.Needed("gramsPerLitre", 0, 100)), litres);
+            Litres = node.Needed("litres", 0.02, 2000, "L"),
+            Medium = PotFileReader.MediumOf(node, "medium", fields),
+            Share = node.Number("oldKept", 0, 1, "") ?? 0.8,
+        };
+        node.Close();
+        return read;
     }
 
-    private FeedContents? Contents(JsonFields e)
+    private static List<KeyValuePair<string, double>> Parts(Node node, string key, string unit, double most, FieldReader fields)
     {
-        if (e.Object("coated") is { } coated)
+        var parts = new List<KeyValuePair<string, double>>();
+        var element = node.Raw(key)!.Value;
+        if (element.ValueKind != JsonValueKind.Object)
         {
-            // Half of the nitrogen as nitrate, half as ammonium, where a label tells no forms.
-            coated.Only("n", "p2O5", "k2O", "days");
-            var n = coated.Needed("n", 0, 46);
-            return FeedBuilder.Coated(
-                LabelAnalysis.Grade(n, coated.Number("p2O5", 0, 60) ?? 0, coated.Number("k2O", 0, 60) ?? 0), new(n / 200, n / 200, 0, 0, 0), coated.Needed("days", 20, 800));
+            fields.Add(new(node.PathOf(key), $"Here stands {Node.Kind(element)}, not materials with their {unit}.", "Write { \"potassium-nitrate\": 3 }."));
+            return parts;
         }
 
-        if (e.Text("feed") is not { } text)
+        var inside = node.Object(key)!;
+        foreach (var property in element.EnumerateObject())
         {
-            problems.Add(new(e.At("feed"), "The event does nothing.", "Give feed with grams, feed with litres and gramsPerLitre, flush, prune or repot."));
-            return null;
+            if (MaterialCatalogue.Default.Find(property.Name) is null)
+            {
+                var near = MaterialCatalogue.Default.Suggest(property.Name);
+                var shown = property.Name.Length > 60 ? property.Name[..60] + "..." : property.Name;
+                fields.Add(new(node.PathOf(key), $"There is no material \"{shown}\" in the catalogue.", near.Count > 0 ? "Did you mean " + string.Join(" or ", near) + "?" : "List materials with `ashery materials`."));
+            }
+            else if (inside.Number(property.Name, 0, most, unit) is { } amount)
+            {
+                parts.Add(new(property.Name, amount));
+            }
         }
 
-        var material = InlineMaterial.Parse(text, MaterialCatalogue.Default);
-        problems.AddRange(material.Problems.Where(static p => p.Severity == Severity.Error).Select(p => p with { Field = e.At("feed") }));
-        return material.Ok ? FeedBuilder.Of(material.Value) : null;
+        if (parts.Count is 0 or > MostParts)
+        {
+            fields.Add(new(node.PathOf(key), parts.Count == 0 ? "Nothing is given." : "There are more than 20 materials.", "Write { \"potassium-nitrate\": 3 }."));
+        }
+
+        return parts;
     }
 }

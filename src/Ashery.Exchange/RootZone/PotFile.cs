@@ -1,41 +1,38 @@
 using System.Globalization;
 using System.Text.Json;
+using Ashery.Exchange.Gardens;
 using Ashery.Problems;
-using Ashery.RootZone;
 
 namespace Ashery.Exchange.RootZone;
 
-/// <summary>A scenario of one pot as a JSON file (schema: docs/schemas/pot-file.schema.json): pot, medium, plant, water, watering, events.</summary>
+/// <summary>A pot scenario as a JSON file; docs/pot-file.md tells each field, schema: docs/schemas/pot-file.schema.json.</summary>
 public static class PotFile
 {
-    /// <summary>No scenario comes near it.</summary>
+    /// <summary>Years of events and readings fit well below it.</summary>
     public const int LongestText = 1024 * 1024;
 
-    /// <summary>Reads a scenario; everything that is wrong comes back at once, each with the field as it is named in the file.</summary>
-    public static Result<PotScenario> Read(string text)
+    /// <summary>Reads a file; everything that is wrong comes back at once, each with the field as it is named in the file.</summary>
+    public static Result<PotDocument> Read(string text)
     {
         if (text.Length > LongestText)
         {
-            return Result.Fail<PotScenario>("pot", "The text is longer than 1 MB; no scenario is.", "Check that it is the right file.");
+            return Result.Fail<PotDocument>("pot", "The text is longer than 1 MB; no pot is.", "Check that it is the right file.");
         }
 
         try
         {
             using var document = JsonDocument.Parse(text, new() { AllowTrailingCommas = true, CommentHandling = JsonCommentHandling.Skip });
-            if (document.RootElement.ValueKind != JsonValueKind.Object)
-            {
-                return Result.Fail<PotScenario>("pot", "A scenario is one object in braces; this is not.", "It begins like { \"pot\": { \"litres\": 5 }, \"medium\": \"peat-mix\" }.");
-            }
-
-            List<Problem> problems = [];
-            var scenario = new PotFileReader(problems).Read(new(document.RootElement, "", problems));
-            return problems.Count > 0 || scenario is null ? Result.Fail<PotScenario>(problems) : Result.Of(scenario);
+            var fields = new FieldReader();
+            var read = PotFileReader.Read(new Node(document.RootElement, fields, ""), fields);
+            return fields.HasErrors ? Result.Fail<PotDocument>([.. fields.Problems.Where(static p => p.Severity == Severity.Error)]) : Result.Of(read, fields.Problems);
         }
         catch (JsonException wrong)
         {
             var line = string.Create(CultureInfo.InvariantCulture, $"pot, line {(wrong.LineNumber ?? 0) + 1}");
-            return Result.Fail<PotScenario>(
-                line, "This is not JSON.", "A scenario looks like { \"pot\": { \"litres\": 5 }, \"medium\": \"peat-mix\", \"plant\": { \"crop\": \"desert-rose\" } }; figures take a point, names take double quotes.");
+            return Result.Fail<PotDocument>(line, "This is not JSON.", "Look for a missing comma, quote or bracket; figures take a point and no unit.");
         }
     }
+
+    /// <summary>Writes a pot; reading it back gives the same pot.</summary>
+    public static string Write(PotDocument pot) => PotFileWriter.Write(pot);
 }

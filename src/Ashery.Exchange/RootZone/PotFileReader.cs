@@ -1,170 +1,206 @@
+using System.Text.Json;
 using Ashery.Crops;
+using Ashery.Exchange.Gardens;
 using Ashery.Exchange.Waters;
-using Ashery.Pots;
-using Ashery.Problems;
 using Ashery.RootZone;
+using Ashery.RootZone.Calibration;
+using Ashery.RootZone.Draws;
 using Ashery.Solutions.Waters;
 
 namespace Ashery.Exchange.RootZone;
 
-/// <summary>Turns the fields of a file into a scenario.</summary>
-internal sealed class PotFileReader(List<Problem> problems)
+/// <summary>Reads a pot file by hand, so that every wrong field is named and a verb starts quickly.</summary>
+internal static class PotFileReader
 {
-    private const int MostEvents = 5000;
+    private const int MostReadings = 500;
 
-    public PotScenario? Read(JsonFields root)
+    public static PotDocument Read(Node root, FieldReader fields)
     {
-        root.Only("name", "pot", "medium", "plant", "water", "watering", "exposure", "start", "events", "stepsPerDay", "$schema");
-        var shape = Shape(root.Object("pot"));
-        var medium = MediumOf(root.Text("medium") ?? "peat-mix", "medium");
-        var water = Water(root);
-        var events = new PotEventReader(problems);
-        if (shape is null || medium is null || water is null)
+        var pot = root.Object("pot");
+        if (pot is null && root.IsObject)
         {
-            return null;
+            fields.Missing("pot", "Give its litres, as in { \"litres\": 12 }.");
         }
 
-        return new()
+        var read = new PotDocument
         {
             Name = root.Text("name") ?? "pot",
-            Shape = shape,
-            Medium = medium,
-            Plant = Plant(root.Object("plant"), shape),
-            Water = water,
-            Irrigation = Watering(root.Object("watering")),
-            Exposure = ExposureOf(root.Object("exposure")),
+            From = root.NeededDate("from"),
+            Days = root.Whole("days", 1, PotForecastRequest.MostDays),
+            Litres = pot?.Needed("litres", 0.02, 2000, "L") ?? 1,
+            HeightCm = pot?.Number("heightCm", 1, 200, "cm"),
+            MouthCm = pot?.Number("mouthCm", 1, 300, "cm"),
+            Medium = MediumOf(root, "medium", fields) ?? "peat-mix",
+            Plant = Plant(root.Object("plant"), fields),
+            Watering = Watering(root.Object("watering"), fields),
+            Standing = Standing(root.Object("standing")),
             Start = Start(root.Object("start")),
-            Events = [.. root.Objects("events", MostEvents).Select(e => events.Read(e, shape)).OfType<PotEvent>()],
-            StepsPerDay = (int)(root.Number("stepsPerDay", 1, 96) ?? 1),
+            Events = PotEventReader.All(root, fields),
+            Readings = [.. root.List("readings", MostReadings).Select(r => Reading(r, fields))],
         };
+        if (!root.Has("medium") && root.IsObject)
+        {
+            fields.Missing("medium", "Name one: " + string.Join(", ", Medium.All.Select(static m => m.Id)) + ".");
+        }
+
+        if (read.HeightCm is null != read.MouthCm is null)
+        {
+            fields.Missing(read.HeightCm is null ? "pot.heightCm" : "pot.mouthCm", "Give both height and width, or neither.");
+        }
+
+        read = Water(root, read, fields);
+        read = PotWeatherReader.Read(root, read, fields);
+        pot?.Close();
+        root.Close();
+        return read;
     }
 
-    /// <summary>By litres, or by diameter and height in cm.</summary>
-    public PotShape? Shape(JsonFields? pot)
+    public static string? MediumOf(Node node, string key, FieldReader fields)
     {
-        if (pot is null)
+        if (node.Text(key) is not { } id)
         {
-            problems.Add(new("pot", "The pot is missing.", "Give { \"litres\": 5 }, or { \"diameter\": 24, \"height\": 22 } in cm."));
             return null;
         }
 
-        pot.Only("litres", "diameter", "height", "bottom");
-        if (pot.Has("litres"))
+        if (Medium.Find(id) is null)
         {
-            var litres = pot.Needed("litres", 0.02, 2000);
-            var usual = PotShape.OfLitres(litres);
-            return new(litres, pot.Number("height", 3, 200) ?? usual.HeightCm, pot.Number("diameter", 3, 200) ?? usual.MouthCm);
+            fields.Add(new(node.PathOf(key), $"There is no medium \"{id}\".", "Use one of " + string.Join(", ", Medium.All.Select(static m => m.Id)) + "."));
         }
 
-        var size = new PotSize(pot.Needed("diameter", 3, 200), pot.Needed("height", 3, 200), pot.Number("bottom", 3, 200));
-        var volume = PotVolume.From(size, pot.Path);
-        problems.AddRange(volume.Problems);
-        return volume.Ok ? new(volume.Value.Litres, size.Height * PotVolume.FillFraction, size.TopDiameter) : null;
+        return id;
     }
 
-    public Medium? MediumOf(string id, string field)
+    private static PotPlant Plant(Node? node, FieldReader fields)
     {
-        if (Medium.Find(id) is { } medium)
-        {
-            return medium;
-        }
-
-        problems.Add(new(field, $"There is no medium {id}.", $"Use {string.Join(", ", Medium.All.Select(static m => m.Id))}."));
-        return null;
-    }
-
-    private PlantSpec Plant(JsonFields? plant, PotShape shape)
-    {
-        plant?.Only("crop", "grown", "canopy", "canopyMost", "flowering", "vigour", "saltThreshold", "saltSlope");
-        var grown = plant?.Number("grown", 0.02, 1) ?? 0.6;
-        var most = plant?.Number("canopyMost", 1e-4, 20) ?? PlantSpec.UsualCanopy(shape);
-        var spec = new PlantSpec { CanopyStart = grown * most, CanopyMost = most };
-        if (plant?.Text("crop") is { } id)
-        {
-            if (CropCatalogue.Default.Find(id) is { } crop)
-            {
-                spec = PlantSpec.Of(crop, shape, grown) with { CanopyStart = grown * most, CanopyMost = most };
-            }
-            else
-            {
-                problems.Add(new(plant.At("crop"), $"There is no crop {id}.", "List crops with `ashery crops`."));
-            }
-        }
-
-        return plant is null ? spec : spec with
-        {
-            CanopyStart = plant.Number("canopy", 1e-4, 20) ?? spec.CanopyStart,
-            FlowerLoad = plant.Number("flowering", 0, 1) ?? 0,
-            Vigour = plant.Number("vigour", 0.1, 3) ?? 1,
-            SaltThreshold = plant.Number("saltThreshold", 0, 20) ?? spec.SaltThreshold,
-            SaltSlope = plant.Number("saltSlope", 0, 100) ?? spec.SaltSlope,
-        };
-    }
-
-    // The name of a water that ships, or a report as in a water file.
-    private WaterSupply? Water(JsonFields root)
-    {
-        if (!root.Has("water"))
-        {
-            return WaterSupply.Pure;
-        }
-
-        if (root.IsText("water"))
-        {
-            if (SourceWaters.Default.Find(root.Text("water")!) is { } known)
-            {
-                return WaterSupply.Of(known);
-            }
-
-            problems.Add(new("water", "There is no such water.", $"Use pure, {string.Join(", ", SourceWaters.Default.All.Select(static w => w.Report.Id))}, or a report in braces as in a water file."));
-            return null;
-        }
-
-        var report = WaterFile.Read(root.Raw("water")!);
-        var reading = report.Ok ? WaterReports.Read(report.Value) : null;
-        foreach (var problem in reading?.Problems ?? report.Problems)
-        {
-            if (problem.Severity == Severity.Error)
-            {
-                problems.Add(problem with { Field = "water." + problem.Field });
-            }
-        }
-
-        return reading is { Ok: true } ? WaterSupply.Of(reading.Value.Water) : null;
-    }
-
-    private IrrigationRule Watering(JsonFields? rule)
-    {
-        if (rule is null)
+        if (node is null)
         {
             return new();
         }
 
-        rule.Only("rule", "trigger", "everyDays", "litres", "leachingFraction");
-        var leaching = rule.Number("leachingFraction", 0, 0.9) ?? 0.15;
-        switch (rule.Text("rule") ?? "weight")
+        var crop = node.Text("crop");
+        if (crop is not null && CropCatalogue.Default.Find(crop) is null)
         {
-            case "weight": return IrrigationRule.ByWeight(rule.Number("trigger", 0, 1) ?? 0.6, leaching);
-            case "days": return IrrigationRule.ByDay((int)(rule.Number("everyDays", 1, 60) ?? 1), rule.Number("litres", 0, 1000), leaching);
-            case "rain": return IrrigationRule.RainOnly;
-            default:
-                rule.Wrong("rule", "weight, days or rain");
-                return new();
+            var near = CropCatalogue.Default.Suggest(crop);
+            fields.Add(new(node.PathOf("crop"), $"There is no crop \"{crop}\" in the catalogue.", near.Count > 0 ? "Did you mean " + string.Join(" or ", near) + "?" : "List crops with `ashery crops`."));
         }
+
+        var plant = new PotPlant
+        {
+            Crop = crop,
+            Filled = node.Number("filled", 0.02, 1, ""),
+            Canopy = node.Number("canopy", 1e-4, 20, "m²"),
+            CanopyMost = node.Number("canopyMost", 1e-4, 20, "m²"),
+            FlowerLoad = node.Number("flowerLoad", 0, 1, ""),
+            EcLimit = node.Number("ecLimit", 0.1, 50, "mS/cm"),
+            Vigour = node.Number("vigour", 0.05, 5, ""),
+        };
+        node.Close();
+        return plant;
     }
 
-    private static Exposure ExposureOf(JsonFields? exposure)
+    private static IrrigationRule Watering(Node? node, FieldReader fields)
     {
-        exposure?.Only("rainKeptOff", "shade", "warming", "drying");
-        return exposure is null ? Exposure.Open : new(
-            exposure.Number("rainKeptOff", 0, 1) ?? 0, exposure.Number("shade", 0, 1) ?? 0, exposure.Number("warming", 0, 5) ?? 1, exposure.Number("drying", 0.1, 5) ?? 1);
+        var rule = new IrrigationRule();
+        if (node is null)
+        {
+            return rule;
+        }
+
+        rule = new()
+        {
+            Kind = fields.Word<IrrigationKind>(node.Text("rule"), node.PathOf("rule"), IrrigationKind.ByWeight),
+            Trigger = node.Number("trigger", 0, 1, "") ?? rule.Trigger,
+            EveryDays = node.Whole("everyDays", 1, 366) ?? rule.EveryDays,
+            Litres = node.Number("litres", 0, 1000, "L"),
+            LeachingFraction = node.Number("leachingFraction", 0, 0.9, "") ?? rule.LeachingFraction,
+        };
+        node.Close();
+        return rule;
     }
 
-    private static StartState Start(JsonFields? start)
+    private static Exposure Standing(Node? node)
     {
-        start?.Only("pH", "strength", "water", "lime");
-        var usual = new StartState();
-        return start is null ? usual : new(
-            start.Number("pH", 3, 9), start.Number("strength", 0, 10) ?? usual.SolutionStrength, start.Number("water", 0.3, 1) ?? usual.WaterShare, start.Number("lime", 0, 50));
+        if (node is null)
+        {
+            return Exposure.Open;
+        }
+
+        var standing = new Exposure(node.Number("rainKeptOff", 0, 1, "") ?? 0, node.Number("shade", 0, 1, "") ?? 0, node.Number("warming", 0, 5, "") ?? 1, node.Number("drying", 0.1, 5, "") ?? 1);
+        node.Close();
+        return standing;
+    }
+
+    private static StartState Start(Node? node)
+    {
+        if (node is null)
+        {
+            return new();
+        }
+
+        var start = new StartState(node.Number("pH", 3, 9, ""), node.Number("ec", 0, 10, "mS/cm") ?? 0.8, node.Number("water", 0.3, 1, "") ?? 0.95, node.Number("lime", 0, 50, "g/L"));
+        node.Close();
+        return start;
+    }
+
+    private static PotDocument Water(Node root, PotDocument read, FieldReader fields)
+    {
+        if (root.Raw("water") is not { } water)
+        {
+            return read;
+        }
+
+        if (water.ValueKind == JsonValueKind.String)
+        {
+            var id = water.GetString()!;
+            if (id is "pure")
+            {
+                return read;
+            }
+
+            if (SourceWaters.Default.Find(id) is null)
+            {
+                fields.Add(new("water", "There is no water of this name.", "Use pure, " + string.Join(", ", SourceWaters.Default.All.Select(static w => w.Report.Id)) + ", or write its report here."));
+            }
+
+            return read with { Water = id };
+        }
+
+        if (water.ValueKind != JsonValueKind.Object)
+        {
+            fields.Add(new("water", $"Here stands {Node.Kind(water)}, not a name or a report.", "Write \"hard\", or a report as in { \"ions\": { \"Ca\": 62 }, \"alkalinity\": 140 }."));
+            return read;
+        }
+
+        var own = WaterFileReader.ReadElement(water);
+        fields.AddRange(own.Problems.Select(static p => p with { Field = "water." + p.Field }));
+        return own.Ok ? read with { OwnWater = own.Value } : read;
+    }
+
+    private static PotReading Reading(Node node, FieldReader fields)
+    {
+        var date = node.NeededDate("date");
+        (string Key, ReadingKind Kind, double Low, double High, string Unit)[] kinds =
+        [
+            ("leachateEc", ReadingKind.LeachateEc, 0, 50, "mS/cm"), ("leachatePh", ReadingKind.LeachatePh, 2, 11, ""), ("kgBelowFull", ReadingKind.WeightBelowFull, -0.5, 2000, "kg"),
+        ];
+        PotReading? reading = null;
+        var count = 0;
+        foreach (var (key, kind, low, high, unit) in kinds)
+        {
+            if (node.Has(key))
+            {
+                count++;
+                reading = new(date, kind, node.Number(key, low, high, unit) ?? low);
+            }
+        }
+
+        var error = node.Number("error", 1e-6, 1000, "");
+        if (count != 1 && node.IsObject)
+        {
+            fields.Add(new(node.PathOf("date"), count == 0 ? "There is no reading at this date." : "There is more than one reading in one entry.", "Give one of leachateEc (mS/cm), leachatePh, kgBelowFull in each entry."));
+        }
+
+        node.Close();
+        return (reading ?? new(date, ReadingKind.LeachatePh, 7)) with { Error = error };
     }
 }

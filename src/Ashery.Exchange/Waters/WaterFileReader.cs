@@ -37,6 +37,9 @@ internal sealed class WaterFileReader
         }
     }
 
+    /// <summary>A report that stands inside another file.</summary>
+    public static Result<WaterReport> ReadElement(JsonElement root) => new WaterFileReader().Read(root);
+
     private Result<WaterReport> Read(JsonElement root)
     {
         if (root.ValueKind != JsonValueKind.Object)

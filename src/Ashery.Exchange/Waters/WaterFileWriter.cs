@@ -16,33 +16,39 @@ internal static class WaterFileWriter
         var buffer = new ArrayBufferWriter<byte>();
         using (var json = new Utf8JsonWriter(buffer, Look))
         {
-            json.WriteStartObject();
-            json.WriteString("id", report.Id);
-            json.WriteString("name", report.Name);
-            if (report.Note is { } note)
-            {
-                json.WriteString("note", note);
-            }
-
-            json.WriteStartObject("ions");
-            foreach (var line in report.Lines)
-            {
-                Line(json, line);
-            }
-
-            json.WriteEndObject();
-            Number(json, "pH", report.PH);
-            if (report.Ec is { } ec)
-            {
-                Figure(json, "ec", ec.Value, ec.Unit == "mS/cm" ? null : ec.Unit, below: false);
-                Number(json, "ecCelsius", ec.Celsius is 25 ? null : ec.Celsius);
-            }
-
-            Number(json, "celsius", report.Celsius);
-            json.WriteEndObject();
+            Object(json, report);
         }
 
         return Encoding.UTF8.GetString(buffer.WrittenSpan) + "\n";
+    }
+
+    /// <summary>The report as an object of another file.</summary>
+    public static void Object(Utf8JsonWriter json, WaterReport report)
+    {
+        json.WriteStartObject();
+        json.WriteString("id", report.Id);
+        json.WriteString("name", report.Name);
+        if (report.Note is { } note)
+        {
+            json.WriteString("note", note);
+        }
+
+        json.WriteStartObject("ions");
+        foreach (var line in report.Lines)
+        {
+            Line(json, line);
+        }
+
+        json.WriteEndObject();
+        Number(json, "pH", report.PH);
+        if (report.Ec is { } ec)
+        {
+            Figure(json, "ec", ec.Value, ec.Unit == "mS/cm" ? null : ec.Unit, below: false);
+            Number(json, "ecCelsius", ec.Celsius is 25 ? null : ec.Celsius);
+        }
+
+        Number(json, "celsius", report.Celsius);
+        json.WriteEndObject();
     }
 
     private static void Line(Utf8JsonWriter json, WaterLine line) => Figure(json, line.Name, line.Value, line.Unit, line.Below);

@@ -107,6 +107,7 @@ internal static class EnsembleSmoother
             }
         }
 
+        Taper(gain, z, zMean, unknowns, c, m);
         for (var i = 0; i < m; i++)
         {
             c[(i * m) + i] += alpha * errors[i] * errors[i];
@@ -117,6 +118,29 @@ internal static class EnsembleSmoother
         }
 
         return (gain, Cholesky.Factor(c, m));
+    }
+
+    // A few hundred members show correlations of 1/√N where there are none. Each is shrunk by the factor of least expected error, r²/(r² + (1 + r²)/N) (after Furrer and
+    // Bengtsson 2007, J. Multivariate Analysis 98:227-255; from memory), r² freed of the 1/N that chance gives.
+    private static void Taper(double[] gain, double[] z, double[] zMean, int unknowns, double[] c, int m)
+    {
+        var members = z.Length / unknowns;
+        var variance = new double[unknowns];
+        for (var i = 0; i < z.Length; i++)
+        {
+            var d = z[i] - zMean[i % unknowns];
+            variance[i % unknowns] += d * d / (members - 1);
+        }
+
+        for (var k = 0; k < unknowns; k++)
+        {
+            for (var i = 0; i < m; i++)
+            {
+                var both = variance[k] * c[(i * m) + i];
+                var r = both > 0 ? Math.Max(0, (gain[(k * m) + i] * gain[(k * m) + i] / both) - (1.0 / members)) : 0;
+                gain[(k * m) + i] *= r / (r + ((1 + r) / members));
+            }
+        }
     }
 
     private static double[] Means(double[] values, int width)

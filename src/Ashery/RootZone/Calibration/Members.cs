@@ -1,3 +1,4 @@
+using Ashery.Climate.Generation;
 using Ashery.RootZone.Draws;
 
 namespace Ashery.RootZone.Calibration;
@@ -5,8 +6,8 @@ namespace Ashery.RootZone.Calibration;
 /// <summary>Runs the members of an ensemble up to the last reading.</summary>
 internal sealed class Members
 {
-    // Pairs of runs that differ in the weather alone.
-    private const int Pairs = 128;
+    // Pairs of runs that differ in the weather alone; years to choose from for each member.
+    private const int Pairs = 128, Years = 8;
 
     private readonly PotForecastRequest forecast;
     private readonly DrawSpace space;
@@ -31,11 +32,7 @@ internal sealed class Members
         other = weatherVaries ? new double[Math.Min(Pairs, n) * m] : null;
         runner.Each(n, forecast.Threads, (desk, i) =>
         {
-            var shares = new double[space.Count];
-            for (var k = 0; k < shares.Length; k++)
-            {
-                shares[k] = NormalQuantile.Share(z[(i * shares.Length) + k]);
-            }
+            var shares = Shares(z, i);
 
             // Weather of the forecast itself has the numbers below n.
             var weather = n * ((2 * round) + 1);
@@ -48,6 +45,69 @@ internal sealed class Members
             }
         }, progress, cancellation);
         return last;
+    }
+
+    /// <summary>
+    /// Number of the weather each member goes on with: of eight likely pasts one, by how well the readings fit it, p(w | z, d) ~ p(d | z, w) p(w); so that the forecast sets out from a pot
+    /// that was rained on as this one was. Without unknown weather they are the members' own.
+    /// </summary>
+    public int[] ChooseWeather(double[] z, int rounds, IProgress<double>? progress, CancellationToken cancellation)
+    {
+        var (n, m) = (forecast.Draws, readings.Count);
+        var chosen = new int[n];
+        runner.Each(n, forecast.Threads, (desk, i) =>
+        {
+            chosen[i] = i;
+            if (!weatherVaries)
+            {
+                return;
+            }
+
+            var shares = Shares(z, i);
+            var predicted = new double[m];
+            var random = new WeatherStream(forecast.Seed, -2000 - i);
+            var (sum, best) = (0.0, double.PositiveInfinity);
+            for (var year = 0; year < Years; year++)
+            {
+                var number = n * ((2 * rounds) + 1 + year);
+                var sink = new ReadingSink(readings, predicted, 0);
+                runner.Run(desk, shares, number + i, ref sink);
+                var misfit = Misfit(predicted);
+
+                // Weights against the best so far, so that none runs out of figures; one is kept by the usual reservoir.
+                sum = misfit < best ? (sum * Math.Exp(misfit - best)) + 1 : sum + Math.Exp(best - misfit);
+                var weight = misfit < best ? 1 : Math.Exp(best - misfit);
+                best = Math.Min(best, misfit);
+                if (random.Uniform() * sum < weight)
+                {
+                    chosen[i] = number + i;
+                }
+            }
+        }, progress, cancellation);
+        return chosen;
+    }
+
+    private double Misfit(double[] predicted)
+    {
+        var sum = 0.0;
+        for (var i = 0; i < predicted.Length; i++)
+        {
+            var d = (predicted[i] - readings.Values[i]) / readings.Errors[i];
+            sum += d * d / 2;
+        }
+
+        return sum;
+    }
+
+    private double[] Shares(double[] z, int member)
+    {
+        var shares = new double[space.Count];
+        for (var k = 0; k < shares.Length; k++)
+        {
+            shares[k] = NormalQuantile.Share(z[(member * shares.Length) + k]);
+        }
+
+        return shares;
     }
 
     /// <summary>What the weather alone does to the readings of the last round: half the mean square of the difference of each pair.</summary>

@@ -5,7 +5,8 @@ namespace Ashery.RootZone.Calibration;
 
 /// <summary>
 /// Pulls the draws of a pot to what was measured at it. Every unknown moves on the standard normal scale of its own distribution and so keeps within its bounds; the run
-/// begins anew with the moved unknowns, so that its balances stay closed. Weather nobody measured is noise, drawn anew each round.
+/// begins anew with the moved unknowns, so that its balances stay closed. Weather nobody measured is noise, drawn anew each round; at the end each member gets
+/// a past that fits.
 /// </summary>
 public static class PotCalibration
 {
@@ -18,7 +19,7 @@ public static class PotCalibration
             return Result.Fail<CalibrationReport>(problems);
         }
 
-        var part = new Part(progress, request.Rounds + 2);
+        var part = new Part(progress, request.Rounds + 3);
         var plain = PotForecast.Run(request.Forecast, part.Next(), cancellation);
         if (!plain.Ok)
         {
@@ -32,12 +33,13 @@ public static class PotCalibration
         var before = plain.Value.Shares;
         var z = Array.ConvertAll(before, NormalQuantile.Of);
         EnsembleSmoother.Run(z, space.Count, taken.Values, taken.Errors, members.Noise, round => members.Predict(z, round, part.Next(), cancellation), request.Rounds, forecast.Seed);
+        var weather = members.ChooseWeather(z, request.Rounds, part.Next(), cancellation);
         var after = Array.ConvertAll(z, NormalQuantile.Share);
 
         // The last pass keeps the bands and, beside the readings taken in, those held back.
         var all = new ReadingSet(request.Readings.Concat(request.Held), forecast.From);
-        var (table, predicted) = Last(forecast, space, after, all, part.Next(), cancellation);
-        var first = Last(forecast, space, before, all, null, cancellation).Predicted;
+        var (table, predicted) = Last(forecast, space, after, weather, all, part.Next(), cancellation);
+        var first = Last(forecast, space, before, null, all, null, cancellation).Predicted;
         var report = PotForecast.Report(forecast, space, table, plain.Value.Usual, plain.Value.Notes) with { Shares = after };
         var fits = Enumerable.Range(0, all.Count).Select(i => new ReadingFit(all.All[i], Band(all, first, i), Band(all, predicted, i))).ToList();
         return Result.Of(new CalibrationReport
@@ -53,7 +55,7 @@ public static class PotCalibration
     }
 
     private static (DrawTable Table, double[] Predicted) Last(
-        PotForecastRequest forecast, DrawSpace space, double[] shares, ReadingSet readings, IProgress<double>? progress, CancellationToken cancellation)
+        PotForecastRequest forecast, DrawSpace space, double[] shares, int[]? weather, ReadingSet readings, IProgress<double>? progress, CancellationToken cancellation)
     {
         var table = new DrawTable(forecast.Draws, forecast.Days);
         var predicted = new double[forecast.Draws * readings.Count];
@@ -61,7 +63,7 @@ public static class PotCalibration
         runner.Each(forecast.Draws, forecast.Threads, (desk, i) =>
         {
             var sink = new PairSink<DrawSink, ReadingSink>(new(table, i), new(readings, predicted, i * readings.Count));
-            runner.Run(desk, shares.AsSpan(i * space.Count, space.Count), i, ref sink);
+            runner.Run(desk, shares.AsSpan(i * space.Count, space.Count), weather?[i] ?? i, ref sink);
         }, progress, cancellation);
         return (table, predicted);
     }

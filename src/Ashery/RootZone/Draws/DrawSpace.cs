@@ -37,6 +37,13 @@ public sealed class DrawSpace
     /// <summary>The same with another spread of one figure.</summary>
     public DrawSpace With(UncertainFigure figure) => new([.. Figures.Where(f => f.Id != figure.Id), .. figure.Spreads ? [figure] : Array.Empty<UncertainFigure>()]);
 
+    /// <summary>The same with the spread of one feed's analysis as its bag or the market tells, factors around what is reckoned with.</summary>
+    public DrawSpace WithAnalysis(PotScenario scenario, FeedContents feed, string name, double low, double high)
+    {
+        var id = DrawnFeeds.AnalysisId(scenario, feed);
+        return PlaceOf(id) < 0 ? this : With(new(id, "analysis of " + name, UncertainGroup.FeedAnalysis, Math.Min(1, low), 1, Math.Max(1, high)));
+    }
+
     /// <summary>Place of a figure, or -1.</summary>
     public int PlaceOf(string id) => places.TryGetValue(id, out var place) ? place : -1;
 

@@ -122,6 +122,9 @@ internal static class DrawnFeeds
 
     private static double Fast(in FeedContents feed, string kind) => kind switch { "meal" => feed.MealN, "cake" => feed.CakeN, _ => feed.CompostN };
 
+    /// <summary>Id of the analysis of a feed in a scenario.</summary>
+    public static string AnalysisId(PotScenario scenario, FeedContents feed) => AnalysisId(Feeds(scenario).FindIndex(f => Same(f, feed)));
+
     private static string AnalysisId(int feed) => "feed-" + (feed + 1).ToString(CultureInfo.InvariantCulture);
 
     private static string ScoopId(DateOnly date) => "scoop-" + date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);

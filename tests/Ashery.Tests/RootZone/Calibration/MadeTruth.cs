@@ -9,18 +9,21 @@ namespace Ashery.Tests.RootZone.Calibration;
 /// <summary>Made readings of a made pot: a draw of all unknowns in weather of its own, read with an error.</summary>
 internal static class MadeTruth
 {
+    /// <summary>Error of a made EC reading, a share of it; the filter is told.</summary>
+    public const double EcError = 0.05;
+
     /// <summary>Readings of one made pot.</summary>
     /// <param name="scenario">What the grower told; the truth differs from it.</param>
     /// <param name="seed">Of the truth.</param>
     /// <param name="days">On which it is read.</param>
     /// <param name="otherModel">True for a truth that is not of the filter's own model: nitrification works at lower pH and lags in the cold as the filter's cannot, steps are half days, weather comes from normals 1.5 °C warmer with a third more rain.</param>
-    /// <param name="weather">Weather the truth had; null for its own.</param>
-    public static List<PotReading> Of(PotScenario scenario, int seed, IReadOnlyList<int> days, bool otherModel, DrawnWeather? weather = null)
+    /// <param name="relative">Error of an EC reading, a share of it.</param>
+    public static List<(PotReading Reading, double Exact)> Of(PotScenario scenario, int seed, IReadOnlyList<int> days, bool otherModel, double relative = EcError)
     {
         var place = otherModel
             ? Terrace.Place with { Normals = [.. Terrace.Place.Normals!.Select(static n => n with { MeanMax = n.MeanMax + 1.5, MeanMin = n.MeanMin + 1.5, RainMm = n.RainMm * 1.33 })] }
             : Terrace.Place;
-        var own = weather ?? DrawnWeather.Of(place, 50_000 + seed).Value!;
+        var own = DrawnWeather.Of(place, 50_000 + seed).Value!;
         var told = otherModel ? scenario with { StepsPerDay = 2 } : scenario;
         var space = DrawSpace.Of(told);
         var random = new WeatherStream(seed, 77);
@@ -47,13 +50,16 @@ internal static class MadeTruth
         Ashery.RootZone.State.PotLedger ledger = default;
         var sink = new ReadingSink(set, values, 0);
         RootZoneEngine.Run(pot.Plan, forcing, ref pools, ref ledger, ref sink);
-        return [.. set.All.Select((r, i) => Read(r, values[i], ref random))];
+        return [.. set.All.Select((r, i) => (Read(r, values[i], relative, ref random), ReadingSet.Unscale(r.Kind, values[i])))];
     }
 
-    private static PotReading Read(PotReading reading, double scaled, ref WeatherStream random)
+    private static PotReading Read(PotReading reading, double scaled, double relative, ref WeatherStream random)
     {
         var exact = ReadingSet.Unscale(reading.Kind, scaled);
-        var error = (reading with { Value = exact }).Deviation;
-        return reading with { Value = reading.Kind == ReadingKind.LeachateEc ? exact * Math.Exp(random.Normal() * error / exact) : exact + (random.Normal() * error) };
+        return reading.Kind == ReadingKind.LeachateEc
+            ? Told(exact * Math.Exp(random.Normal() * relative))
+            : reading with { Value = exact + (random.Normal() * reading.Deviation) };
+
+        PotReading Told(double value) => reading with { Value = value, Error = relative * value };
     }
 }
