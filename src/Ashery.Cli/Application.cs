@@ -22,6 +22,7 @@ internal static class Application
         new DoseVerb(),
         new YearVerb(),
         new WeatherVerb(),
+        new PotVerb(),
         new CardVerb(),
         new ShelfVerb(),
         new MaterialsVerb(),

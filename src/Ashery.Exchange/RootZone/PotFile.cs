@@ -33,6 +33,15 @@ public static class PotFile
         }
     }
 
+    /// <summary>The sample of <c>data/demo</c>, a worked example of the format: an invented plant with made readings.</summary>
+    public static string Sample()
+    {
+        using var stream = typeof(Ashery.RootZone.PotScenario).Assembly.GetManifestResourceStream("data/demo/bellflower.pot.json")
+            ?? throw new InvalidOperationException("The sample pot is not part of the library.");
+        using var reader = new StreamReader(stream);
+        return reader.ReadToEnd();
+    }
+
     /// <summary>Writes a pot; reading it back gives the same pot.</summary>
     public static string Write(PotDocument pot) => PotFileWriter.Write(pot);
 }

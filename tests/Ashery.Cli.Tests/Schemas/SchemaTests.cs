@@ -8,6 +8,7 @@ using Ashery.Exchange.Catalogue;
 using Ashery.Exchange.Gardens;
 using Ashery.Exchange.Materials;
 using Ashery.Exchange.Mix;
+using Ashery.Exchange.RootZone;
 using Ashery.Exchange.Waters;
 using Ashery.Exchange.Solutions;
 using Ashery.Exchange.Weather;
@@ -35,6 +36,7 @@ public class SchemaTests
         ["solution"] = (SolutionJsonContext.Shared.TargetJson, "Output of ashery solution --json"),
         ["dose"] = (DoseJsonContext.Shared.DoseJson, "Output of ashery dose --json"),
         ["weather"] = (WeatherJsonContext.Shared.WeatherJson, "Output of ashery weather --json"),
+        ["pot"] = (PotJsonContext.Shared.PotJson, "Output of ashery pot --json"),
         ["year"] = (YearJsonContext.Shared.YearJson, "Output of ashery year --json"),
         ["year-fit"] = (FittedYearJsonContext.Shared.FittedYearJson, "Output of ashery year --fit --json"),
         ["card"] = (CardJsonContext.Shared.CardJson, "Output of ashery card --json"),
@@ -72,6 +74,7 @@ public class SchemaTests
         { "dose", "dose --demo --on 2026-05-20" },
         { "dose", "dose --demo --on 2026-06-15 --pot p07 --state p07=dry --max-temp 38" },
         { "weather", "weather --demo --days 400 --shelter shade-50" },
+        { "pot", "pot --demo --draws 50 --days 100" },
         { "year", "year --demo --from 2026-03-01" },
         { "year-fit", "year --demo --from 2026-03-01 --fit --draws 20" },
         { "card", "card --crop fuchsia --demo --batch 1kg" },

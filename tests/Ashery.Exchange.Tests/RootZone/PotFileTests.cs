@@ -1,88 +1,89 @@
 using Ashery.Exchange.RootZone;
 using Ashery.RootZone;
-using Ashery.RootZone.State;
+using Ashery.RootZone.Calibration;
+using Ashery.RootZone.Draws;
 
 namespace Ashery.Exchange.Tests.RootZone;
 
 public class PotFileTests
 {
-    internal const string Whole = """
+    private const string Full = """
         {
-          "name": "Bougainvillea by the steps",
-          "pot": { "diameter": 30, "height": 28 },
-          "medium": "bark-mix",
-          "plant": { "crop": "bougainvillea", "grown": 0.5, "flowering": 0.7 },
-          "water": "moderate",
-          "watering": { "rule": "weight", "trigger": 0.5, "leachingFraction": 0.2 },
-          "exposure": { "rainKeptOff": 0.3, "shade": 0.1, "warming": 1.5 },
-          "start": { "pH": 6.1, "strength": 1.0, "lime": 1.5 },
+          "name": "made", "from": "2027-02-01", "days": 90,
+          "pot": { "litres": 5, "heightCm": 17, "mouthCm": 22 }, "medium": "bark",
+          "plant": { "crop": "fuchsia", "filled": 0.4, "flowerLoad": 0.7, "vigour": 0.9 },
+          "watering": { "rule": "byDay", "everyDays": 2, "litres": 0.4 },
+          "standing": { "rainKeptOff": 1, "shade": 0.4, "warming": 0.5, "drying": 1.2 },
+          "water": { "name": "own", "ions": { "Ca": 40, "Cl": 12 }, "alkalinity": 85, "pH": 7.4 },
+          "start": { "pH": 6, "ec": 1.1, "water": 0.8, "lime": 0.5 },
+          "place": { "name": "made", "latitude": -33, "elevation": 50, "normals": [
+            { "meanMax": 28, "meanMin": 18, "rain": 20 }, { "meanMax": 28, "meanMin": 18, "rain": 20 }, { "meanMax": 26, "meanMin": 16, "rain": 30, "wind": 3, "humidity": 60, "radiation": 18 },
+            { "meanMax": 23, "meanMin": 13, "rain": 50 }, { "meanMax": 20, "meanMin": 10, "rain": 70 }, { "meanMax": 17, "meanMin": 8, "rain": 80 },
+            { "meanMax": 17, "meanMin": 7, "rain": 80 }, { "meanMax": 18, "meanMin": 8, "rain": 70 }, { "meanMax": 20, "meanMin": 10, "rain": 50 },
+            { "meanMax": 23, "meanMin": 12, "rain": 40 }, { "meanMax": 25, "meanMin": 15, "rain": 25 }, { "meanMax": 27, "meanMin": 17, "rain": 20 } ] },
           "events": [
-            { "date": "2026-03-10", "feed": "blood-meal", "grams": 12 },
-            { "date": "2026-04-02", "feed": "potassium-nitrate", "gramsPerLitre": 0.8, "litres": 1.5 },
-            { "date": "2026-05-02", "feed": "calcium-nitrate-double", "nitrogen": 120, "litres": 1.5 },
-            { "date": "2026-06-01", "coated": { "n": 18, "p2O5": 6, "k2O": 8, "days": 180 }, "grams": 20 },
-            { "date": "2026-07-01", "flush": 8 },
-            { "date": "2026-08-15", "prune": 0.3 },
-            { "date": "2026-09-01", "repot": { "litres": 20 }, "medium": "peat-mix", "oldKept": 0.8 }
-          ]
+            { "date": "2027-02-05", "feed": { "neem-cake": 8, "potassium-sulfate": 1 } },
+            { "date": "2027-02-20", "can": { "potassium-nitrate": 0.8 }, "litres": 0.6 },
+            { "date": "2027-03-01", "prune": 0.25 },
+            { "date": "2027-03-10", "repot": { "litres": 8, "medium": "coir-mix", "oldKept": 0.6 } },
+            { "date": "2027-04-01", "flush": 2 } ],
+          "readings": [ { "date": "2027-02-10", "leachateEc": 1.2, "error": 0.1 }, { "date": "2027-02-11", "kgBelowFull": 0.4 } ]
         }
         """;
 
     [Fact]
-    public void A_whole_file_is_read()
+    public void A_pot_is_written_and_read_back_the_same()
     {
-        var read = PotFile.Read(Whole);
-        Assert.True(read.Ok, string.Join("\n", read.Problems));
-        var scenario = read.Value;
-        Assert.Equal("bark-mix", scenario.Medium.Id);
-        Assert.InRange(scenario.Shape.Litres, 12, 16);
-        Assert.Equal(7, scenario.Events.Count);
-        Assert.Equal(0.7, scenario.Plant.FlowerLoad);
-        Assert.True(scenario.Water.PerLitre[Ion.Calcium] > 0);
-        var can = Assert.IsType<LiquidFeedEvent>(scenario.Events[2]);
-        Assert.Equal(0.120, can.PerLitre.Nitrogen * 14.007, 9);
-        Assert.Equal(20, Assert.IsType<RepotEvent>(scenario.Events[6]).Shape.Litres);
-    }
-
-    [Fact]
-    public void The_least_file_is_read()
-    {
-        var read = PotFile.Read("""{ "pot": { "litres": 5 } }""");
-        Assert.True(read.Ok);
-        Assert.Equal("peat-mix", read.Value.Medium.Id);
-        Assert.Equal(5, read.Value.Shape.Litres);
-    }
-
-    [Theory]
-    [InlineData("{ \"pot\": { \"litres\": 5 }, \"medium\": \"moss\" }", "medium")]
-    [InlineData("{ \"medium\": \"peat-mix\" }", "pot")]
-    [InlineData("{ \"pot\": { \"litres\": -1 } }", "pot.litres")]
-    [InlineData("{ \"pot\": { \"diameter\": 20 } }", "pot.height")]
-    [InlineData("{ \"pot\": { \"litres\": 5 }, \"plant\": { \"crop\": \"triffid\" } }", "plant.crop")]
-    [InlineData("{ \"pot\": { \"litres\": 5 }, \"water\": \"sea\" }", "water")]
-    [InlineData("{ \"pot\": { \"litres\": 5 }, \"watering\": { \"rule\": \"often\" } }", "watering.rule")]
-    [InlineData("{ \"pot\": { \"litres\": 5 }, \"events\": [ { \"date\": \"1.4.2026\", \"flush\": 2 } ] }", "events[0].date")]
-    [InlineData("{ \"pot\": { \"litres\": 5 }, \"events\": [ { \"date\": \"2026-04-01\" } ] }", "events[0].feed")]
-    [InlineData("{ \"pot\": { \"litres\": 5 }, \"events\": [ { \"date\": \"2026-04-01\", \"feed\": \"moonshine\", \"grams\": 2 } ] }", "events[0].feed")]
-    [InlineData("{ \"pot\": { \"litres\": 5 }, \"events\": [ 4 ] }", "events[0]")]
-    [InlineData("{ \"pot\": { \"litres\": 5 }, \"colour\": \"red\" }", "colour")]
-    [InlineData("{ \"pot\": { \"litres\": 5, \"litres\": 6 } }", "pot.litres")]
-    [InlineData("[ 1 ]", "pot")]
-    [InlineData("{ \"pot\": ", "pot, line 1")]
-    public void What_is_wrong_is_named(string text, string field)
-    {
-        var read = PotFile.Read(text);
-        Assert.False(read.Ok);
-        Assert.Contains(read.Problems, p => p.Field == field);
-        Assert.All(read.Problems, static p => Assert.NotEmpty(p.WayOut));
-    }
-
-    [Fact]
-    public void Any_cut_of_a_file_gives_problems_and_no_exception()
-    {
-        for (var i = 0; i < Whole.Length; i += 3)
+        foreach (var text in new[] { Full, PotFile.Sample() })
         {
-            Assert.False(PotFile.Read(Whole[..i]).Ok);
+            var read = PotFile.Read(text);
+            Assert.True(read.Ok, string.Join(' ', read.Problems));
+            var written = PotFile.Write(read.Value);
+            var again = PotFile.Read(written).Value!;
+            Assert.Equal(written, PotFile.Write(again));
+            Assert.Equal(read.Value.Readings, again.Readings);
+            Assert.Equal(read.Value.Watering, again.Watering);
+            Assert.Equal(read.Value.Plant, again.Plant);
+            Assert.Equal(read.Value.Start, again.Start);
+            Assert.Equal(read.Value.Events.Select(static e => (e.Date, e.Kind, e.Litres, e.Share, e.Medium)), again.Events.Select(static e => (e.Date, e.Kind, e.Litres, e.Share, e.Medium)));
+            Assert.Equal(read.Value.Events.SelectMany(static e => e.Parts), again.Events.SelectMany(static e => e.Parts));
+            Assert.Equal(read.Value.Place!.Normals, again.Place!.Normals);
         }
+    }
+
+    [Fact]
+    public void A_full_file_becomes_what_it_says_and_runs()
+    {
+        var built = PotBuild.Forecast(PotFile.Read(Full).Value!, null, 3);
+        Assert.True(built.Ok, string.Join(' ', built.Problems));
+        var scenario = built.Value.Scenario;
+        Assert.Equal(new PotShape(5, 17, 22), scenario.Shape);
+        Assert.Equal("bark", scenario.Medium.Id);
+        Assert.Equal((IrrigationKind.ByDay, 2, 0.4), (scenario.Irrigation.Kind, scenario.Irrigation.EveryDays, scenario.Irrigation.Litres));
+        Assert.Equal(6, scenario.Events.Count);
+
+        // 40 mg Ca/L over 40.078 g/mol.
+        Assert.Equal(40 / 40.078e3, scenario.Water.PerLitre[Ashery.RootZone.State.Ion.Calcium], 2e-5);
+
+        // 8 g of neem cake and 1 g of potassium sulfate, two events of one day.
+        Assert.Equal([8, 1], scenario.Events.OfType<DryFeedEvent>().Select(static e => e.Grams));
+        var outlook = PotOutlook.Run(built.Value with { Draws = 60 }, PotFile.Read(Full).Value!.Readings, 20);
+        Assert.True(outlook.Ok, string.Join(' ', outlook.Problems));
+        Assert.Equal(3, outlook.Value.Months.Count);
+        Assert.Equal(2, outlook.Value.Calibration!.Taken.Count);
+        Assert.True(outlook.Value.Budget.Residual < 1e-9);
+
+        // The neem cake's own market spread stands in place of the usual one.
+        var neem = outlook.Value.Forecast.Space.Figures.Single(static f => f.Id == "feed-1");
+        Assert.True(neem.Low < 1 && neem.High > 1);
+        Assert.Contains("eem", neem.Name, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Everything_wrong_comes_back_at_once()
+    {
+        var read = PotFile.Read("{ \"pot\": { \"litres\": -1 }, \"medium\": \"moss\", \"days\": \"x\", \"strange\": 1 }");
+        Assert.False(read.Ok);
+        Assert.Superset(new HashSet<string> { "pot.litres", "medium", "days", "strange", "from", "place" }, read.Problems.Select(static p => p.Field).ToHashSet());
     }
 }
