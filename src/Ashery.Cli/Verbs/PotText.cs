@@ -126,8 +126,13 @@ internal static class PotText
         }
 
         page.Bullets("What they say of this pot", [.. c.Shifts.Take(4).Where(static s => Math.Abs(s.Moved) >= 0.3).Select(static s =>
-            $"{s.Figure.Name}: {(s.Moved > 0 ? "more" : "less")} than thought ({Figures.Short(s.Before.P50)} to {Figures.Short(s.After.P50)})")]);
+            $"{s.Figure.Name}: {(s.Moved > 0 ? "more" : "less")} than thought ({Change(s.Before.P50, s.After.P50)})")]);
     }
+
+    // A rate of a millionth says nothing to a grower; its change does.
+    private static string Change(double before, double after) => Math.Abs(before) is > 0 and < 0.01
+        ? $"by {Figures.Percent(Math.Abs((after / before) - 1), 0)}"
+        : $"{Figures.Short(before)} to {Figures.Short(after)}";
 
     private static void Matters(Page page, PotOutlook outlook) =>
         page.Bullets("What matters most (share of the variance, alone and with all it has a part in)", [.. outlook.Shares.Where(static t => t.Target != PotTarget.PH).Select(static t =>
