@@ -98,6 +98,12 @@ public static class PotBuild
 
                 yield return new LiquidFeedEvent(e.Date, ions, e.Litres);
                 break;
+            case PotEventKind.Coated:
+                // Half of the nitrogen as nitrate, half as ammonium, where a label tells no forms.
+                var n = Percent(e, "N");
+                var label = LabelAnalysis.Grade(n, Percent(e, "P2O5"), Percent(e, "K2O"));
+                yield return new DryFeedEvent(e.Date, FeedBuilder.Coated(label, new(n / 200, n / 200, 0, 0, 0), e.CoatDays), e.Grams);
+                break;
             case PotEventKind.Flush:
                 yield return new FlushEvent(e.Date, e.Litres);
                 break;
@@ -109,6 +115,8 @@ public static class PotBuild
                 break;
         }
     }
+
+    private static double Percent(PotDocumentEvent e, string nutrient) => e.Parts.FirstOrDefault(p => p.Key == nutrient).Value;
 
     // The market's spread of a material's nitrogen, laid around what its row says.
     private static DrawSpace Space(PotDocument pot, PotScenario scenario)

@@ -79,6 +79,11 @@ public sealed record PotDocumentEvent(DateOnly Date, PotEventKind Kind)
     /// <summary>Materials by id: grams a pot for a dry feed, grams a litre for the can.</summary>
     public IReadOnlyList<KeyValuePair<string, double>> Parts { get; init; } = [];
 
+    /// <summary>Days a coat names for 21 °C; its grade stands in the parts as N, P2O5 and K2O in percent, its grams a pot in <see cref="Grams"/>.</summary>
+    public double CoatDays { get; init; }
+
+    public double Grams { get; init; }
+
     /// <summary>L from the can or of the flush; of the new pot.</summary>
     public double Litres { get; init; }
 
@@ -96,4 +101,5 @@ public enum PotEventKind
     Flush,
     Prune,
     Repot,
+    Coated,
 }

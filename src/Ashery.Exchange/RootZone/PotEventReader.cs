@@ -14,20 +14,33 @@ internal static class PotEventReader
     private static PotDocumentEvent One(Node node, FieldReader fields)
     {
         var date = node.NeededDate("date");
-        string[] kinds = ["feed", "can", "flush", "prune", "repot"];
+        string[] kinds = ["feed", "can", "coated", "flush", "prune", "repot"];
         var named = kinds.Count(node.Has);
         if (named != 1 && node.IsObject)
         {
-            fields.Add(new(node.PathOf("date"), named == 0 ? "This event does nothing." : "This event does several things.", "Give one of feed, can, flush, prune, repot in each event."));
+            fields.Add(new(node.PathOf("date"), named == 0 ? "This event does nothing." : "This event does several things.", "Give one of feed, can, coated, flush, prune, repot in each event."));
         }
 
         var read = node.Has("feed") ? new PotDocumentEvent(date, PotEventKind.Feed) { Parts = Parts(node, "feed", "g", 10_000, fields) }
             : node.Has("can") ? new(date, PotEventKind.Can) { Parts = Parts(node, "can", "g/L", 500, fields), Litres = node.Needed("litres", 0, 1000, "L") }
             : node.Has("flush") ? new(date, PotEventKind.Flush) { Litres = node.Number("flush", 0, 1000, "L") ?? 0 }
             : node.Has("prune") ? new(date, PotEventKind.Prune) { Share = node.Number("prune", 0, 0.95, "") ?? 0 }
+            : node.Object("coated") is { } coated ? Coated(date, coated, node)
             : node.Object("repot") is { } repot ? Repot(date, repot, fields)
             : new(date, PotEventKind.Flush);
         node.Close();
+        return read;
+    }
+
+    private static PotDocumentEvent Coated(DateOnly date, Node coated, Node node)
+    {
+        var read = new PotDocumentEvent(date, PotEventKind.Coated)
+        {
+            Parts = [new("N", coated.Needed("N", 0, 46, "%")), new("P2O5", coated.Number("P2O5", 0, 60, "%") ?? 0), new("K2O", coated.Number("K2O", 0, 60, "%") ?? 0)],
+            CoatDays = coated.Needed("days", 20, 800, "days"),
+            Grams = node.Needed("grams", 0, 10_000, "g"),
+        };
+        coated.Close();
         return read;
     }
 

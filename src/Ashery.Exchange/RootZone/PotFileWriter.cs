@@ -146,6 +146,17 @@ internal static class PotFileWriter
                 Parts(json, "can", e);
                 json.WriteNumber("litres", e.Litres);
                 break;
+            case PotEventKind.Coated:
+                json.WriteStartObject("coated");
+                foreach (var (nutrient, percent) in e.Parts)
+                {
+                    json.WriteNumber(nutrient, percent);
+                }
+
+                json.WriteNumber("days", e.CoatDays);
+                json.WriteEndObject();
+                json.WriteNumber("grams", e.Grams);
+                break;
             case PotEventKind.Flush:
                 json.WriteNumber("flush", e.Litres);
                 break;

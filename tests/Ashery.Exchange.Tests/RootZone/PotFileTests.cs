@@ -24,6 +24,7 @@ public class PotFileTests
           "events": [
             { "date": "2027-02-05", "feed": { "neem-cake": 8, "potassium-sulfate": 1 } },
             { "date": "2027-02-20", "can": { "potassium-nitrate": 0.8 }, "litres": 0.6 },
+            { "date": "2027-02-25", "coated": { "N": 16, "P2O5": 7, "K2O": 9, "days": 150 }, "grams": 6 },
             { "date": "2027-03-01", "prune": 0.25 },
             { "date": "2027-03-10", "repot": { "litres": 8, "medium": "coir-mix", "oldKept": 0.6 } },
             { "date": "2027-04-01", "flush": 2 } ],
@@ -60,13 +61,14 @@ public class PotFileTests
         Assert.Equal(new PotShape(5, 17, 22), scenario.Shape);
         Assert.Equal("bark", scenario.Medium.Id);
         Assert.Equal((IrrigationKind.ByDay, 2, 0.4), (scenario.Irrigation.Kind, scenario.Irrigation.EveryDays, scenario.Irrigation.Litres));
-        Assert.Equal(6, scenario.Events.Count);
+        Assert.Equal(7, scenario.Events.Count);
 
         // 40 mg Ca/L over 40.078 g/mol.
         Assert.Equal(40 / 40.078e3, scenario.Water.PerLitre[Ashery.RootZone.State.Ion.Calcium], 2e-5);
 
-        // 8 g of neem cake and 1 g of potassium sulfate, two events of one day.
-        Assert.Equal([8, 1], scenario.Events.OfType<DryFeedEvent>().Select(static e => e.Grams));
+        // 8 g of neem cake and 1 g of potassium sulfate, two events of one day; 6 g of a coated feed, 16 % N.
+        Assert.Equal([8, 1, 6], scenario.Events.OfType<DryFeedEvent>().Select(static e => e.Grams));
+        Assert.Equal(0.16, scenario.Events.OfType<DryFeedEvent>().Last().Feed.NitrogenGrams, 1e-9);
         var outlook = PotOutlook.Run(built.Value with { Draws = 60 }, PotFile.Read(Full).Value!.Readings, 20);
         Assert.True(outlook.Ok, string.Join(' ', outlook.Problems));
         Assert.Equal([28, 31, 30, 1], outlook.Value.Months.Select(static m => m.Days));
@@ -77,6 +79,15 @@ public class PotFileTests
         var neem = outlook.Value.Forecast.Space.Figures.Single(static f => f.Id == "feed-1");
         Assert.True(neem.Low < 1 && neem.High > 1);
         Assert.Contains("eem", neem.Name, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Any_cut_of_a_file_gives_problems_and_no_exception()
+    {
+        for (var i = 0; i < Full.Length - 1; i += 7)
+        {
+            Assert.False(PotFile.Read(Full[..i]).Ok);
+        }
     }
 
     [Fact]
