@@ -13,7 +13,9 @@ namespace Ashery.Bench;
 /// <summary>Days of pots a second: on one thread, on all, by number of pots and of days, and what a day costs the memory.</summary>
 internal static class RootZoneBench
 {
-    private static readonly DateOnly Start = new(2026, 3, 1);
+    public static readonly DateOnly Start = new(2026, 3, 1);
+
+    public static Place Place { get; } = new() { Name = "bench", Latitude = 30, Normals = [.. Enumerable.Range(0, 12).Select(static m => new MonthlyNormal(24 + (8 * Math.Sin((m - 3) * Math.PI / 6)), 14 + (8 * Math.Sin((m - 3) * Math.PI / 6)), 60))] };
 
     public static void Run()
     {
@@ -75,8 +77,7 @@ internal static class RootZoneBench
 
     private static DailyWeather[] Weather()
     {
-        var place = new Place { Name = "bench", Latitude = 30, Normals = [.. Enumerable.Range(0, 12).Select(static m => new MonthlyNormal(24 + (8 * Math.Sin((m - 3) * Math.PI / 6)), 14 + (8 * Math.Sin((m - 3) * Math.PI / 6)), 60))] };
-        var weather = WeatherGenerator.Run(place, Start, 365, 1).Value!;
+        var weather = WeatherGenerator.Run(Place, Start, 365, 1).Value!;
         return [.. weather.Days];
     }
 
@@ -139,15 +140,17 @@ internal static class RootZoneBench
         return sums.Sum();
     }
 
-    private static (PotScenario Scenario, PotPlan Plan)[] Plans(int count)
+    private static (PotScenario Scenario, PotPlan Plan)[] Plans(int count) => [.. Scenarios(count).Select(static s => (s, PotPlan.Of(s, Start, RootZoneConstants.Default)))];
+
+    public static PotScenario[] Scenarios(int count)
     {
         var feeds = new[] { "calcium-nitrate-double", "potassium-nitrate", "blood-meal", "neem-cake", "map-technical" }.Select(static id => FeedBuilder.Of(MaterialCatalogue.Default.Find(id)!)).ToArray();
-        var made = new (PotScenario, PotPlan)[count];
+        var made = new PotScenario[count];
         for (var i = 0; i < count; i++)
         {
             var shape = PotShape.OfLitres(1 + (i % 20));
             var most = PlantSpec.UsualCanopy(shape);
-            var scenario = new PotScenario
+            made[i] = new()
             {
                 Name = "bench",
                 Shape = shape,
@@ -157,7 +160,6 @@ internal static class RootZoneBench
                 Water = new("bench", Water),
                 Events = [.. Enumerable.Range(0, 12).Select(k => new DryFeedEvent(Start.AddDays(20 + (k * 25)), feeds[(i + k) % feeds.Length], 0.5 * shape.Litres))],
             };
-            made[i] = (scenario, PotPlan.Of(scenario, Start, RootZoneConstants.Default));
         }
 
         return made;
