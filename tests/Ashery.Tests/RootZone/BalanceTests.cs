@@ -28,8 +28,8 @@ public class BalanceTests(ITestOutputHelper output)
             var (pools, ledger, watch) = (plan.Start, default(PotLedger), new Watch(plan.Start));
             RootZoneEngine.Run(plan, days, ref pools, ref ledger, ref watch);
             Assert.True(watch.Finite, scenario.Name);
-            Assert.True(watch.Lowest >= 0, $"{scenario.Name}: {watch.Lowest}");
-            Assert.True(watch.Elements <= BalanceResiduals.Limit && watch.Water <= BalanceResiduals.Limit, $"{scenario.Name}: water {watch.Water}, {watch.Element} {watch.Elements}");
+            Assert.True(watch.Lowest >= 0, FormattableString.Invariant($"{scenario.Name}: {watch.Lowest}"));
+            Assert.True(watch.Elements <= BalanceResiduals.Limit && watch.Water <= BalanceResiduals.Limit, FormattableString.Invariant($"{scenario.Name}: water {watch.Water}, {watch.Element} {watch.Elements}"));
             worst = worst.Worse(watch);
             lowest = Math.Min(lowest, watch.Lowest);
             leached += ledger.Leached.Nitrogen;

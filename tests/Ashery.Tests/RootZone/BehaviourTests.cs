@@ -85,7 +85,7 @@ public class BehaviourTests
     {
         var soft = Run(Usual with { Water = WaterSupply.Of(SourceWaters.Default.Find("soft")!) }).End.PH;
         var hard = Run(Usual with { Water = WaterSupply.Of(SourceWaters.Default.Find("hard")!) }).End.PH;
-        Assert.True(hard > soft + 0.3, $"{soft} {hard}");
+        Assert.True(hard > soft + 0.3, FormattableString.Invariant($"{soft} {hard}"));
         Assert.InRange(hard, 6, 8.5);
     }
 
