@@ -1,7 +1,7 @@
 using Ashery.Bench;
 
 // One command runs everything: dotnet run -c Release --project bench/Ashery.Bench
-// Words pick parts: three six short growth shelf draws solution target mixes tanks weather pots potec pot-draws memory command
+// Words pick parts: three six short growth shelf draws solution target mixes tanks weather pots potec pot-draws fit memory command
 if (args is ["peak"])
 {
     MemoryBench.Child();
@@ -24,6 +24,7 @@ var parts = new (string Name, Action Run)[]
     ("pots", RootZoneBench.Run),
     ("potec", RootZoneBench.RunPlain),
     ("pot-draws", PotDrawsBench.Run),
+    ("fit", FitBench.Run),
     ("memory", MemoryBench.Run),
     ("command", CommandBench.Run),
 };

@@ -100,6 +100,7 @@ public static class AsheryServer
         builder.Services.AddSingleton<IGardenStore>(store.Value);
         builder.Services.AddSingleton<GardenCache>();
         builder.Services.AddScoped<GardenDesk>();
+        builder.Services.AddSingleton<FitDesk>();
         FirstGarden.Plant(store.Value, options.Clock);
         return Result.Of(Pipeline(builder.Build()));
     }

@@ -39,6 +39,8 @@ internal static class AllPages
         ("pots-not-today", "/pots?on=2026-05-09&max=39&state-{pot}=wilted"),
         ("new-pot", "/pots/add"),
         ("pot", "/pots/{pot}"),
+        ("roots", "/pots/{pot}/roots"),
+        ("roots-wrong", "/pots/{pot}/roots?from=soon"),
         ("year", "/year"),
         ("rules", "/year/rules"),
         ("rule", "/year/rules/mineral-hot-season"),

@@ -26,7 +26,7 @@ internal sealed class FitCheck(PlanContext context, IReadOnlyList<GardenPot> pot
         var pot = pots[p];
         var limits = FitLimits.Of(pot.Crop);
         var course = draws.Course(pot.Pot.Id, pot.Scenario with { Events = events }, weights, limits, grows[p]);
-        var table = new FitTable(draws.Count, draws.Days);
+        var table = new FitTable(draws.Count, draws.Days - FitGrowing.Tail);
         var sums = default(FitSums);
         for (var d = 0; d < draws.Count; d++)
         {
@@ -54,7 +54,6 @@ internal sealed class FitCheck(PlanContext context, IReadOnlyList<GardenPot> pot
             }
         }
 
-        events.RemoveAll(e => e.Date > context.To);
         return events;
     }
 

@@ -8,7 +8,7 @@ namespace Ashery.Planning.Fit;
 internal sealed class FitRun
 {
     // Draws and horizons of the passes, days: chosen so that a garden of 18 pots is done in seconds. Effects of a dose fade within some ten weeks.
-    private const int FastDraws = 4, FineDraws = 10, TrialDraws = 60;
+    private const int FastDraws = 4, FineDraws = 8, TrialDraws = 60;
     private const int FastHorizon = 50, FineHorizon = 70, LastHorizon = 90;
 
     // Numbers of the first weather of each set, so that no two share one.
@@ -33,7 +33,7 @@ internal sealed class FitRun
         context = new PlanContext(request.Garden, request.From);
         parallel = new() { MaxDegreeOfParallelism = request.Threads > 0 ? request.Threads : Environment.ProcessorCount, CancellationToken = cancellation };
         pots = [.. context.Pots.Select(p => GardenPot.Of(request.Garden, p.Pot, p.Crop, context.Rules, request.From, request.Assumptions))];
-        grows = [.. context.Pots.Select(p => Growing(p.Crop))];
+        grows = [.. context.Pots.Select(p => FitGrowing.Of(context, p.Crop))];
         rounds = new(context, pots.Count);
         var feeds = new FeedEvents(request.Garden);
         doses = new(context, feeds, pots);
@@ -136,7 +136,7 @@ internal sealed class FitRun
         return new(rounds, doses, courses, request.Weights, mostShare, past) { Parallel = parallel };
     }
 
-    private FitDraws Draws(int count, int first, int design) => new(weather, request.From, rounds.Days, count, first, request.Seed, design);
+    private FitDraws Draws(int count, int first, int design) => new(weather, request.From, rounds.Days + FitGrowing.Tail, count, first, request.Seed, design);
 
     private YearPlan Build(List<FitVisit> visits, Func<FitVisit, string?> words) => FitBuilder.Plan(context, doses, visits, words, Kept());
 
@@ -147,20 +147,6 @@ internal sealed class FitRun
 
     private FitMeasure Measure(FitPotCourse[] courses, List<FitVisit> visits) =>
         FitMeasure.Mean([.. courses.Select(static c => c.Measure)], visits.Count(v => v.Day >= past.Today), request.Weights.Round);
-
-    private bool[] Growing(Crop crop)
-    {
-        var days = new bool[context.To.DayNumber - context.From.DayNumber + 1];
-        for (var i = 0; i < days.Length; i++)
-        {
-            var day = context.From.AddDays(i);
-            var normal = context.Seasons.Calendar.NormalOf(day);
-            days[i] = context.Seasons.Calendar.Of(day).HasFlag(Climate.DaySeasons.Growing)
-                && (crop.BaseCelsius is not { } least || normal is null || (normal.MeanMax + normal.MeanMin) / 2 >= least);
-        }
-
-        return days;
-    }
 
     private IEnumerable<Problem> Notes(bool gained)
     {

@@ -19,21 +19,23 @@ internal struct FitSink(FitWeights weights, FitLimits limits, bool[] grows, FitG
 
     public void Evening(int day, PotParameters parameters, in DayForcing forcing, in PotPools pools, in PotLedger ledger, in DayFlows flows)
     {
+        // Days told are those of the year; the weeks after it are only weighed.
+        var counted = offset + day < grows.Length - FitGrowing.Tail;
         if (grows[offset + day])
         {
             var status = Growth.NitrogenStatus(in pools, parameters);
             Sums.Hungry += Graded((weights.LowStatus + weights.StatusRamp - status) / (2 * weights.StatusRamp));
-            Sums.HungryDays += status < weights.LowStatus ? 1 : 0;
+            Sums.HungryDays += counted && status < weights.LowStatus ? 1 : 0;
         }
 
         Sums.Lost += (fed.Daily[offset + day] - (pools.Biomass - last)) / fed.Mean;
         last = pools.Biomass;
         var nitrogen = Nitrogen(in pools) / limits.MostNitrogen;
         Sums.Strong += Graded((nitrogen - 1 + weights.StrongRamp) / (2 * weights.StrongRamp));
-        Sums.StrongDays += nitrogen > 1 ? 1 : 0;
+        Sums.StrongDays += counted && nitrogen > 1 ? 1 : 0;
         var salt = Extracts.FromPore(pools.PoreEc, pools.Water, parameters) / limits.MostEc;
         Sums.Salt += Graded((salt - weights.SaltFrom) / (1 - weights.SaltFrom));
-        Sums.SaltDays += salt > 1 ? 1 : 0;
+        Sums.SaltDays += counted && salt > 1 ? 1 : 0;
     }
 
     /// <summary>Goes past an evening that does not count.</summary>

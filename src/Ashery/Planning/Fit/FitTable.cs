@@ -10,6 +10,11 @@ internal sealed class FitTable(int draws, int days)
 
     public void Set(int day, int draw, double extractEc, double poreNitrogen, double plantStatus, double rainMm)
     {
+        if (day >= days)
+        {
+            return;
+        }
+
         var at = (day * draws) + draw;
         ec[at] = (float)extractEc;
         nitrogen[at] = (float)poreNitrogen;
