@@ -65,10 +65,10 @@ public class VarianceTests(ITestOutputHelper output)
         var shares = VarianceShares.Run(request with { Threads = 1 }, 128).Value!;
         foreach (var target in shares)
         {
-            output.WriteLine($"{target.Target} {target.Mean:0.###} ± {target.Deviation:0.###}");
+            output.WriteLine(FormattableString.Invariant($"{target.Target} {target.Mean:0.###} ± {target.Deviation:0.###}"));
             foreach (var group in target.Groups)
             {
-                output.WriteLine($"   {group.Group,-15} {group.Share.First:0.00} ± {group.Share.Error:0.00}   {group.Share.Total:0.00}");
+                output.WriteLine(FormattableString.Invariant($"   {group.Group,-15} {group.Share.First:0.00} ± {group.Share.Error:0.00}   {group.Share.Total:0.00}"));
             }
 
             // First orders sum to at most 1, totals to at least 1, but for the error of the estimate.
@@ -119,7 +119,7 @@ public class VarianceTests(ITestOutputHelper output)
         {
             foreach (var worth in MeasurementWorth.Of(report, 40, target))
             {
-                output.WriteLine($"{target} {worth.Name}: {worth.Before:0.###} to {worth.After:0.###} ({worth.Known:P0})");
+                output.WriteLine(FormattableString.Invariant($"{target} {worth.Name}: {worth.Before:0.###} to {worth.After:0.###} ({worth.Known:P0})"));
             }
         }
 
@@ -136,6 +136,6 @@ public class VarianceTests(ITestOutputHelper output)
         Assert.Equal(0.5, Regression.Explained(y, x), 0.02);
         Assert.Equal(1, Regression.Explained(y, x, e), 1e-9);
         Assert.Equal(0.5, Regression.Explained(y, x, [.. x.Select(static v => 2 * v)]), 0.02);
-        Assert.Equal(0, Regression.Explained(x[..50], e[..50]), 0.1);
+        Assert.Equal(0, Regression.Explained(x.AsSpan(0, 50), e[..50]), 0.1);
     }
 }
