@@ -7,6 +7,9 @@ namespace Ashery.Solutions;
 /// </summary>
 public sealed class AqueousSystem
 {
+    /// <summary>mol of one molecule (SI brochure, 2019: the Avogadro constant). Less than that in a kilogram of water is none, and its products would underflow.</summary>
+    public const double OneMolecule = 1 / 6.02214076e23;
+
     internal const int MostParts = 4;
 
     private AqueousSystem(Chemistry chemistry, double celsius, Air air)
@@ -76,7 +79,7 @@ public sealed class AqueousSystem
         var present = new bool[chemistry.Components.Count];
         for (var c = 0; c < present.Length; c++)
         {
-            present[c] = totals[c] > 0 || (open && c == carbonate);
+            present[c] = totals[c] >= OneMolecule || (open && c == carbonate);
         }
 
         var species = new List<AqueousSpecies>();

@@ -76,7 +76,7 @@ public static class Speciation
         var mass = 0.0;
         for (var c = 0; c < found.Length; c++)
         {
-            if (c != system.Carbonate && input.Totals[c] > 0)
+            if (c != system.Carbonate && input.Totals[c] >= AqueousSystem.OneMolecule)
             {
                 mass = Math.Max(mass, Math.Abs(found[c] - input.Totals[c]) / input.Totals[c]);
             }

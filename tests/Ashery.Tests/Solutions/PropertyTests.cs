@@ -73,6 +73,22 @@ public class PropertyTests
         iter: 200, seed: "0000000000000");
 
     [Fact]
+    public void Amounts_of_any_size_are_solved_down_to_less_than_a_molecule()
+    {
+        var components = Chemistry.Default.Components.Count;
+        var totals = Gen.Select(Gen.Double[-320, -0.5].Array[components], Gen.Double[0, 40], Gen.Bool);
+        totals.Sample(
+            draw =>
+            {
+                var (powers, celsius, open) = draw;
+                var amounts = powers.Select(static p => Math.Pow(10, p)).ToArray();
+                var solution = Speciation.Solve(SolutionInput.Pure(celsius, open ? Air.Open : Air.Closed).WithTotals(amounts));
+                Assert.True(solution.Certificate.Holds, solution.Certificate.ToString());
+            },
+            iter: 500, seed: "0000000000000");
+    }
+
+    [Fact]
     public void A_warm_sweep_gives_the_cold_answers_and_allocates_nothing()
     {
         var water = Reference.WaterNamed("hard water");
