@@ -124,10 +124,14 @@ public static class RootZoneChart
         marks.Add(new Group("Nine made years in ten lie within", [new Shape([.. edge, .. back], Tone.WaterWash, Tone.Water, 0.75)]));
         marks.Add(new Group("Median of the made years", [new Strokes(median, Tone.Ink, 2)]));
         marks.Add(new Strokes([(new(scale.Left, Y(figure.Most)), new(scale.Right, Y(figure.Most)))], Tone.Ember, 1.5, Dashed: true));
-        marks.Add(new Words(new(scale.Right - 2, Y(figure.Most) - 4), FormattableString.Invariant($"limit {figure.Most:0.##}"), 11, Tone.Ember, Anchor.End, Halo: true));
+        marks.Add(new Words(new(scale.Right - 2, Y(figure.Most) - 4), "limit " + Short(figure.Most), 11, Tone.Ember, Anchor.End, Halo: true));
         marks.Add(new Strokes([(new(scale.Left, floor), new(scale.Right, floor)), (new(scale.Left, y), new(scale.Left, floor))], Tone.Edge));
         marks.Add(new Words(new(scale.Left - 4, floor), "0", 11, Tone.Soft, Anchor.End));
-        marks.Add(new Words(new(scale.Left - 4, Y(figure.Most) + 4), FormattableString.Invariant($"{figure.Most:0.##}"), 11, Tone.Soft, Anchor.End));
+        if (floor - Y(figure.Most) > 18)
+        {
+            marks.Add(new Words(new(scale.Left - 4, Y(figure.Most) + 4), Short(figure.Most), 11, Tone.Soft, Anchor.End));
+        }
+
         foreach (var (date, value) in figure.Measured)
         {
             marks.Add(new Group(FormattableString.Invariant($"Measured on {Figures.Day(date)}: {value:0.##}"), [new Disc(new(scale.X(date), Y(value)), 4, Tone.Sheet, Tone.Ember, 2)]));
@@ -144,6 +148,8 @@ public static class RootZoneChart
             marks.Add(new Group("Today", [new Strokes([(new(x, 20), new(x, y))], Tone.Ember, 1.25, Dashed: true)]));
         }
     }
+
+    private static string Short(double most) => most.ToString(most >= 100 ? "0" : "0.#", CultureInfo.InvariantCulture);
 
     private static string Describe(RootZoneView view)
     {

@@ -60,6 +60,19 @@ public class NoOverlapTests
         },
         iter: 200);
 
+    [Fact]
+    public void Root_zone_chart() => Gen.Select(Plans, Gen.Int[300, 1200], Gen.Double[0.01, 30], Gen.Double[1, 900]).Sample(
+        (plan, width, ec, nitrogen) =>
+        {
+            var view = Samples.RootZone with { From = plan.From, Feeds = plan.Feeds };
+            view = view with { Course = view.Course with { Limits = view.Course.Limits with { MostEc = ec, MostNitrogen = nitrogen } } };
+            var picture = RootZoneChart.Draw(view, width);
+            Check(picture);
+            var box = new Box(0, 0, picture.Width, picture.Height);
+            Assert.All(picture.Marks.OfType<Group>().Where(g => g.Title.Contains(": feed", StringComparison.Ordinal)).Select(g => Around(g.Marks)), m => Assert.True(m.Within(box)));
+        },
+        iter: 200);
+
     private static void Check(Picture picture)
     {
         var texts = All(picture.Marks).OfType<Words>().Where(w => w.Text.Length > 0).Select(w => Shrink(BoxOf(w))).ToList();

@@ -18,6 +18,18 @@ public class PictureTests
     public void Wide_year_strip_as_approved() =>
         Approval.Check(YearStrip.Svg(Samples.Year, width: 720, use: SvgFor.File), "year-strip-wide", "svg");
 
+    [Fact]
+    public void Root_zone_as_approved() => Approval.Check(RootZoneChart.Svg(Samples.RootZone, use: SvgFor.File), "root-zone", "svg");
+
+    [Fact]
+    public void A_root_zone_chart_says_its_facts()
+    {
+        var picture = RootZoneChart.Draw(Samples.RootZone);
+        Assert.Contains("limit 2.0", picture.Description, StringComparison.Ordinal);
+        Assert.Contains("largest chance to pass it on a day 12 %", picture.Description, StringComparison.Ordinal);
+        Assert.Contains(picture.Marks.OfType<Group>(), g => g.Title.StartsWith("Measured on", StringComparison.Ordinal));
+    }
+
     [Theory]
     [InlineData("<script>alert(1)</script>")]
     [InlineData("\"><img src=x onerror=alert(1)>")]
@@ -27,7 +39,7 @@ public class PictureTests
     {
         var view = Samples.Shelf with { TargetName = name, BlendName = name, Materials = [new(name, new(1, 2, 3), true), new(name, new(3, 2, 1)), new("x", new(1, 0, 0))] };
         var feed = Samples.Feed(new(2027, 3, 3), Feeds.FeedKind.Mineral, name, 1, name);
-        foreach (var svg in new[] { Triangle.Svg(view), Triangle.Svg(view, SvgFor.File, name), YearStrip.Svg(Samples.Year with { Feeds = [feed] }) })
+        foreach (var svg in new[] { Triangle.Svg(view), Triangle.Svg(view, SvgFor.File, name), YearStrip.Svg(Samples.Year with { Feeds = [feed] }), RootZoneChart.Svg(Samples.RootZone with { Name = name, Feeds = [feed] }) })
         {
             var root = XDocument.Parse(svg).Root!;
             var allowed = new[] { "svg", "title", "desc", "style", "path", "circle", "text", "g" };
