@@ -12,7 +12,7 @@ public sealed class FitDesk(IHostApplicationLifetime life)
     private const int Kept = 4;
 
     private readonly Lock gate = new();
-    private readonly SemaphoreSlim turn = new(1, 1);
+    private readonly Lock turn = new();
     private readonly List<FitJob> jobs = [];
 
     /// <summary>What there is for a state of the garden and a first day; null when nobody asked.</summary>
@@ -48,16 +48,11 @@ public sealed class FitDesk(IHostApplicationLifetime life)
 
     private Result<FittedYear> Run(FitJob job, Garden garden)
     {
-        turn.Wait(life.ApplicationStopping);
-        try
+        lock (turn)
         {
             // A core is left to the pages.
             var threads = Math.Max(1, Environment.ProcessorCount - 1);
             return YearFit.Plan(new FitRequest(garden, job.From) { Threads = threads }, job, life.ApplicationStopping);
-        }
-        finally
-        {
-            turn.Release();
         }
     }
 }

@@ -61,12 +61,12 @@ public class YearFitRuleTests
         foreach (var feed in plan.Feeds)
         {
             Assert.True(feed.Date >= plan.From && feed.Date <= plan.To);
-            Assert.True(seasons.Of(feed.Kind, feed.Date).Allowed, $"{feed.Kind} on {feed.Date}");
+            Assert.True(seasons.Of(feed.Kind, feed.Date).Allowed, FormattableString.Invariant($"{feed.Kind} on {feed.Date}"));
             foreach (var id in feed.Pots)
             {
                 var pot = garden.Pots.Single(p => p.Id == id);
                 var gate = FeedGate.Check(pot, CropCatalogue.Default.Find(pot.CropId)!, feed.Kind, feed.Date, null, null, rules);
-                Assert.True(gate.IsOpen, $"{id} on {feed.Date}");
+                Assert.True(gate.IsOpen, FormattableString.Invariant($"{id} on {feed.Date}"));
             }
         }
     }
@@ -87,7 +87,7 @@ public class YearFitRuleTests
                 if (kind == FeedKind.Mineral)
                 {
                     var days = Math.Min(interval, lastMineral is { } last ? date.DayNumber - last.DayNumber : interval);
-                    Assert.True(grams <= (rules["rule-of-thumb"]["gramsPerLitre"] * litres * days / rules["rule-of-thumb"]["days"]) + 1e-6, $"{pot.Id} {date}: {grams} g in {litres} L after {days} days");
+                    Assert.True(grams <= (rules["rule-of-thumb"]["gramsPerLitre"] * litres * days / rules["rule-of-thumb"]["days"]) + 1e-6, FormattableString.Invariant($"{pot.Id} {date}: {grams} g in {litres} L after {days} days"));
                     lastMineral = date;
                 }
 
@@ -104,7 +104,7 @@ public class YearFitRuleTests
 
             var nitrogen = given.Where(static g => g.Kind is FeedKind.Mineral or FeedKind.Organic).Sum(static g => g.Grams * g.Feed.Label[Nutrient.N]);
             var most = FeederRates.Default.SeasonNitrogen(CropCatalogue.Default.Find(pot.CropId)!).Range.High * litres;
-            Assert.True(nitrogen <= most * 1.001, $"{pot.Id}: {nitrogen} g N of {most}");
+            Assert.True(nitrogen <= most * 1.001, FormattableString.Invariant($"{pot.Id}: {nitrogen} g N of {most}"));
         }
     }
 }

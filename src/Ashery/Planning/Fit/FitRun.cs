@@ -148,7 +148,7 @@ internal sealed class FitRun
     private FitMeasure Measure(FitPotCourse[] courses, List<FitVisit> visits) =>
         FitMeasure.Mean([.. courses.Select(static c => c.Measure)], visits.Count(v => v.Day >= past.Today), request.Weights.Round);
 
-    private IEnumerable<Problem> Notes(bool gained)
+    private static IEnumerable<Problem> Notes(bool gained)
     {
         if (!gained)
         {
