@@ -40,7 +40,6 @@ internal static class AllPages
         ("new-pot", "/pots/add"),
         ("pot", "/pots/{pot}"),
         ("roots", "/pots/{pot}/roots"),
-        ("roots-wrong", "/pots/{pot}/roots?from=soon"),
         ("year", "/year"),
         ("rules", "/year/rules"),
         ("rule", "/year/rules/mineral-hot-season"),
