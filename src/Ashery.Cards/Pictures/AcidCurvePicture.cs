@@ -67,10 +67,11 @@ public static class AcidCurvePicture
 
     private static void Labels(List<Mark> marks, Spot mixed, Spot standing)
     {
-        // To the right of the upright where there is room, and not on each other.
-        var apart = Math.Abs(mixed.Y - standing.Y) < 18 ? 9 : 0;
-        marks.Add(new Words(new(mixed.X + 11, Math.Clamp(standing.Y + 4 - apart, Top + 12, Bottom - 6)), "after standing", 12, Tone.Water, Halo: true));
-        marks.Add(new Words(new(mixed.X + 11, Math.Clamp(mixed.Y + 4 + apart, Top + 12, Bottom - 6)), "just mixed", 12, Tone.Ember, Face: Face.Bold, Halo: true));
+        // Both curves fall to the right: above and to the right of a point, and below and to the left of it, no curve runs.
+        marks.Add(new Words(new(standing.X + 11, Math.Clamp(standing.Y - 6, Top + 12, Bottom - 6)), "after standing", 12, Tone.Water, Halo: true));
+        var left = mixed.X - 11 - TextWidth.Of("just mixed", 12, Face.Bold) > Left;
+        var y = Math.Clamp(mixed.Y + 15, Top + 12, Bottom - 6);
+        marks.Add(new Words(new(left ? mixed.X - 9 : mixed.X + 11, y), "just mixed", 12, Tone.Ember, left ? Anchor.End : Anchor.Start, Face.Bold, Halo: true));
     }
 
     private static List<(Spot, Spot)> Line(AcidReport report, Func<AcidCurvePoint, double> pH, double scale, Func<double, double> x, Func<double, double> y)

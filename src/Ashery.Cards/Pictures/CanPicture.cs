@@ -39,7 +39,7 @@ public static class CanPicture
         marks.Add(new Group($"The water alone: {Said(water)}", [new Shape(Rectangle(tap.X - 4, tap.Y - 4, tap.X + 4, tap.Y + 4), Tone.Sheet, Tone.Edge, 1.5)]));
         marks.Add(new Group($"Left open: {Said(report.Open)}", [new Disc(open, 6, Tone.Sheet, Tone.Ember, 2)]));
         marks.Add(new Group($"Fresh: {Said(report.Closed)}", [new Shape([new(fresh.X, fresh.Y - 7), new(fresh.X + 7, fresh.Y), new(fresh.X, fresh.Y + 7), new(fresh.X - 7, fresh.Y)], Tone.Ember, Tone.Sheet, 1)]));
-        Labels(marks, fresh, open, tap, window is null ? null : (axes.Middle(window), window.Crop.Name));
+        Labels(marks, fresh, open, tap, window is null ? null : (axes.Middle(window), NameOf(window)));
         return new(id, Wide, High, window is null ? "Conductivity and pH of the can" : $"Conductivity and pH of the can in the window of {window.Crop.Name}", Describe(report, window, water), marks);
     }
 
@@ -57,7 +57,7 @@ public static class CanPicture
         foreach (var ec in axes.EcTicks)
         {
             lines.Add((new(axes.X(ec), Bottom), new(axes.X(ec), Bottom + 4)));
-            marks.Add(new Words(new(axes.X(ec), Bottom + 17), Figures.Short(ec), 12, Tone.Ink, Anchor.Middle));
+            marks.Add(new Words(new(axes.X(ec), Bottom + 17), Figures.Short(ec, 4), 12, Tone.Ink, Anchor.Middle));
         }
 
         foreach (var ph in axes.PhTicks)
@@ -82,7 +82,7 @@ public static class CanPicture
         };
         if (window is { } named)
         {
-            wishes.Add(new(named.At, 1, TextWidth.Fit(Safe.Plain(named.Name), 130, 12), 12));
+            wishes.Add(new(named.At, 1, named.Name, 12));
         }
 
         var placed = LabelPlacement.Place(wishes, [], new Box(Left + 2, 2, Wide - 2, Bottom - 2), []);
@@ -101,6 +101,8 @@ public static class CanPicture
             marks.Add(new Words(new(box.Left, box.Bottom - (placed[i].Wish.Size * 0.28)), placed[i].Wish.Text, placed[i].Wish.Size, i < 2 ? Tone.Ember : i < 3 ? Tone.Ink : Tone.Leaf, Face: placed[i].Wish.Face, Halo: true));
         }
     }
+
+    private static string NameOf(CanWindow window) => TextWidth.Fit(Safe.Plain(window.Crop.Name), 130, 12);
 
     private static Spot[] Rectangle(double x1, double y1, double x2, double y2) => [new(x1, y1), new(x2, y1), new(x2, y2), new(x1, y2)];
 
@@ -132,8 +134,13 @@ public static class CanPicture
 
         public double Y(double ph) => Bottom - (Math.Clamp((ph - PhLeast) / (PhMost - PhLeast), 0, 1) * (Bottom - Top));
 
-        /// <summary>Left in the middle of the window's height: its name stands to the right of that.</summary>
-        public Spot Middle(CanWindow window) => new(window.Ec is { } ec ? X(ec.Low) : Left + 2, (Y(window.PH.Low) + Y(window.PH.High)) / 2);
+        /// <summary>Left in the middle of the window's height, and under it where it is too narrow: its name stands to the right of that.</summary>
+        public Spot Middle(CanWindow window)
+        {
+            var (left, right) = window.Ec is { } ec ? (X(ec.Low), X(ec.High)) : (Left + 2, Right);
+            var fits = TextWidth.Of(NameOf(window), 12) + 6 < right - left;
+            return fits ? new(left, (Y(window.PH.Low) + Y(window.PH.High)) / 2) : new(left - 2, Math.Min(Y(window.PH.Low) + 11, Bottom - 12));
+        }
 
         public Spot At(CanState state) => new(X(state.Ec25), Y(state.PH));
 

@@ -74,7 +74,7 @@ public static class ChargeColumns
         marks.Add(new Group($"Gap: {Figures.Number(gap, 2)} meq/L", [new Shape(box, Tone.Sheet, Tone.Ember, 2, Dashed: true)]));
         if (bottom - top >= 15)
         {
-            marks.Add(new Words(new((left + right) / 2, ((top + bottom) / 2) + 4), $"gap {Figures.Number(gap, gap < 0.1 ? 2 : 1)}", 11, Tone.Ember, Anchor.Middle, Face.Bold));
+            marks.Add(new Words(new((left + right) / 2, ((top + bottom) / 2) + 4), $"gap {Figures.Number(gap, gap < 0.1 ? 2 : 1)}", 12, Tone.Ember, Anchor.Middle, Face.Bold));
         }
     }
 

@@ -50,7 +50,8 @@ public static class NearnessBars
         marks.Add(new Shape([new(zero, Top - 6), new(Right, Top - 6), new(Right, bottom), new(zero, bottom)], Tone.EmberWash));
         marks.Add(new Words(new(zero - 5, Top - 12), "stays dissolved", 12, Tone.Soft, Anchor.End));
         marks.Add(new Words(new(zero + 5, Top - 12), "may come out", 12, Tone.Soft));
-        marks.Add(new Strokes([(new(zero, Top - 22), new(zero, bottom))], Tone.Edge, 1.5));
+        // Over the bars only, so that no name is struck through.
+        marks.Add(new Strokes([(new(zero, Top - 22), new(zero, Top - 6)), .. shown.Select((_, i) => (new Spot(zero, Top + (i * RowHigh) + 16), new Spot(zero, Top + (i * RowHigh) + 36)))], Tone.Edge, 1.5));
         var y = Top;
         foreach (var solid in shown)
         {

@@ -74,7 +74,7 @@ public static class SprayStrips
 
     private static double X(double part) => Left + (Math.Clamp(part, 0, MostParts) / MostParts * (Right - Left - 10));
 
-    private static string Number(double value) => Figures.Short(value, Math.Abs(value) < 1 ? 3 : Math.Abs(value) < 10 ? 2 : 0);
+    private static string Number(double value) => Math.Abs(value) >= 1000 ? Figures.Short(Math.Round(value / 10) * 10, 0) : Figures.Short(value, Math.Abs(value) < 10 ? 2 : 0);
 
     private static string Said(SprayFinding finding) =>
         $"{Safe.Plain(finding.What)}: {Number(finding.Value)}{(finding.Limit is { } limit ? $" against {Number(limit)}" : ", no printed limit")} {finding.Unit}".TrimEnd()

@@ -50,8 +50,9 @@ public static class TankVessels
             var part = tank.Parts[i];
             var last = i == shown - 1 && tank.Parts.Count > shown;
             var grams = last ? string.Empty : Figures.Short(part.GramsPerLitre, part.GramsPerLitre < 1 ? 3 : 1) + " g";
-            var name = last ? $"and {Figures.Short(tank.Parts.Count - shown + 1, 0)} more" : Safe.Plain(part.Material.Name) + (part.Share < 1 ? $" ({Figures.Percent(part.Share, 0)})" : string.Empty);
-            marks.Add(new Words(new(TextLeft, at), TextWidth.Fit(name, Wide - TextLeft - 52, 12), 12));
+            var share = !last && part.Share < 1 ? $" ({Figures.Percent(part.Share, 0)})" : string.Empty;
+            var name = last ? $"and {Figures.Short(tank.Parts.Count - shown + 1, 0)} more" : Safe.Plain(part.Material.Name);
+            marks.Add(new Words(new(TextLeft, at), TextWidth.Fit(name, Wide - TextLeft - 52 - TextWidth.Of(share, 12), 12) + share, 12));
             marks.Add(new Words(new(Wide - 6, at), grams, 12, Tone.Ink, Anchor.End, Face.Bold));
             at += Line;
         }

@@ -100,7 +100,7 @@ public static class TargetBars
             into.Add(new Group($"{row.Item.Symbol} from {who}: {Figure(amount)} mg/L", Look([new(a, top), new(b, top), new(b, low), new(a, low)], part)));
             if (b - a > 16)
             {
-                into.Add(new Words(new((a + b) / 2, low - 4), letter, 11, LetterOf(part), Anchor.Middle, Face.Bold, Halo: IsHatched(part)));
+                into.Add(new Words(new((a + b) / 2, low - 4), letter, 12, LetterOf(part), Anchor.Middle, Face.Bold, Halo: IsHatched(part)));
             }
         }
     }

@@ -69,15 +69,15 @@ public static class WaterStrips
 
     private static void Ticks(List<Mark> marks, double watch, string watchText, (double X, string Text)? trouble, double y)
     {
-        var first = Math.Clamp(watch, Left + (TextWidth.Of(watchText, 11) / 2), Right - (TextWidth.Of(watchText, 11) / 2));
-        marks.Add(new Words(new(first, y), watchText, 11, Tone.Soft, Anchor.Middle));
+        var first = Math.Clamp(watch, Left + (TextWidth.Of(watchText, 12) / 2), Right - (TextWidth.Of(watchText, 12) / 2));
+        marks.Add(new Words(new(first, y), watchText, 12, Tone.Soft, Anchor.Middle));
         if (trouble is { } t)
         {
-            var half = TextWidth.Of(t.Text, 11) / 2;
-            var at = Math.Clamp(t.X, first + (TextWidth.Of(watchText, 11) / 2) + half + 6, Right - half);
-            if (at - half > first + (TextWidth.Of(watchText, 11) / 2))
+            var half = TextWidth.Of(t.Text, 12) / 2;
+            var at = Math.Clamp(t.X, first + (TextWidth.Of(watchText, 12) / 2) + half + 6, Right - half);
+            if (at - half > first + (TextWidth.Of(watchText, 12) / 2))
             {
-                marks.Add(new Words(new(at, y), t.Text, 11, Tone.Soft, Anchor.Middle));
+                marks.Add(new Words(new(at, y), t.Text, 12, Tone.Soft, Anchor.Middle));
             }
         }
     }

@@ -24,6 +24,13 @@ internal static class Figures
         return value.ToString(format, CultureInfo.InvariantCulture);
     }
 
+    /// <summary>Three digits that count, of large figures too: what was worked out and not weighed.</summary>
+    public static string Three(double value)
+    {
+        var unit = Math.Abs(value) < 1000 ? 1 : Math.Pow(10, Math.Floor(Math.Log10(Math.Abs(value))) - 2);
+        return Short(unit == 1 ? value : Math.Round(value / unit) * unit);
+    }
+
     public static string Short(double? value) => value is { } v ? Short(v) : Unknown;
 
     public static string Fixed(double value, int decimals) =>

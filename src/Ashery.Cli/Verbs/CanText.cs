@@ -66,8 +66,8 @@ internal static class CanText
         var table = new Table("nutrient", ">total", ">from the water", ">on the label");
         foreach (var row in report.Nutrients.Rows)
         {
-            var basis = LabelBasis.ElementPerLabel(row.Nutrient) == 1 ? string.Empty : $"{Figures.Short(row.OnLabelBasis)} {LabelBasis.Symbol(row.Nutrient)}";
-            table.Add(row.Nutrient.ToString(), Figures.Short(row.Total), row.FromWater > 0 ? Figures.Short(row.FromWater) : string.Empty, basis);
+            var basis = LabelBasis.ElementPerLabel(row.Nutrient) == 1 ? string.Empty : $"{Figures.Three(row.OnLabelBasis)} {LabelBasis.Symbol(row.Nutrient)}";
+            table.Add(row.Nutrient.ToString(), Figures.Three(row.Total), row.FromWater > 0 ? Figures.Three(row.FromWater) : string.Empty, basis);
             if (row.Nutrient == Nutrient.N)
             {
                 Form("  as nitrate", report.Nutrients.Nitrate);
@@ -82,7 +82,7 @@ internal static class CanText
         {
             if (amount > 0)
             {
-                table.Add(name, Figures.Short(amount), string.Empty, string.Empty);
+                table.Add(name, Figures.Three(amount), string.Empty, string.Empty);
             }
         }
     }
@@ -117,7 +117,7 @@ internal static class CanText
         var number = 0;
         foreach (var step in report.Order.Steps)
         {
-            var nearest = step.Nearest is { } solid ? $" Nearest then: {solid}, index {Figures.Fixed(step.Index, 1)}." : string.Empty;
+            var nearest = step.Nearest is { } solid ? $" {(step.Index > 0 ? "Past its limit then" : "Nearest to coming out then")}: {solid}, index {Figures.Fixed(step.Index, 1)}." : string.Empty;
             page.Text($"{Figures.Whole(++number)}. {SafeText.Of(step.Addition.Material.Name)}: {step.Reason}{nearest}", 2, 5);
         }
 
@@ -126,18 +126,20 @@ internal static class CanText
 
     private static void Ions(Terminal terminal, Page page, CanReport report)
     {
-        page.Title("Ions, molecules and pairs, mmol/kg");
-        var table = new Table("species", ">mmol/kg", ">log10 activity");
+        page.Title("Ions, molecules and pairs, µmol in a kg of water (below 0.1 left out)");
+        var table = new Table("species", ">µmol/kg", ">log10 activity");
         foreach (var species in report.State.Solution.Species.OrderByDescending(static s => s.Molality))
         {
             if (species.Molality >= 1e-7)
             {
-                table.Add(species.Species.Id, Figures.Short(species.Molality * 1000), Figures.Fixed(species.Log10Activity, 2));
+                table.Add(species.Species.Id, Micromoles(species.Molality), Figures.Fixed(species.Log10Activity, 2));
             }
         }
 
         table.Write(terminal.Output, terminal.Width);
     }
+
+    private static string Micromoles(double molality) => molality < 1e-5 ? Figures.Fixed(molality * 1e6, molality < 1e-6 ? 1 : 2) : Figures.Three(molality * 1e6);
 
     private static List<string> Words(CanReport report)
     {

@@ -43,7 +43,7 @@ internal static class SolutionText
 
         var first = answer.Recipes[0];
         var proved = answer.Proved ? "the amounts are proved best" : "the amounts are not proved best";
-        return $"{Parts(first)} a litre of {water}: EC {Figures.Fixed(first.Ec25, 2)} mS/cm, pH {Figures.Fixed(first.PH, 1)}, {Figures.Percent(first.Error)} off the wished amounts on average; {proved}.";
+        return $"{Parts(first)} a litre of {water}: EC {Figures.Fixed(first.Ec25, 2)} mS/cm, pH {Figures.Fixed(first.PH, 1)}, {Figures.Percent(first.Error, 1)} off the wished amounts on average; {proved}.";
     }
 
     private static string Parts(TargetRecipe recipe) =>
@@ -68,7 +68,7 @@ internal static class SolutionText
         page.Fact("after standing open", $"EC {Figures.Fixed(recipe.Can.Open.Ec25, 2)} mS/cm, pH {Figures.Fixed(recipe.Can.Open.PH, 2)}");
         page.Fact("comes out", Solids(recipe));
         page.Fact("cost", recipe.CostPerLitre is { } cost ? $"{Figures.Short(cost * answer.Request.Litres)} for the {Figures.Short(answer.Request.Litres)} L" : null);
-        page.Fact("tried", $"{Figures.Whole(recipe.Solutions)} full solutions");
+        page.Fact("tried", recipe.Solutions == 1 ? "1 full solution" : $"{Figures.Whole(recipe.Solutions)} full solutions");
     }
 
     private static void Nutrients(Terminal terminal, Page page, TargetRecipe recipe)
@@ -117,7 +117,7 @@ internal static class SolutionText
         var table = new Table(">off", ">EC", ">pH", "g a litre");
         foreach (var recipe in answer.Recipes.Skip(1))
         {
-            table.Add(Figures.Percent(recipe.Error), Figures.Fixed(recipe.Ec25, 2), Figures.Fixed(recipe.PH, 1), Parts(recipe));
+            table.Add(Figures.Percent(recipe.Error, 1), Figures.Fixed(recipe.Ec25, 2), Figures.Fixed(recipe.PH, 1), Parts(recipe));
         }
 
         table.Write(terminal.Output, terminal.Width, indent: 2);

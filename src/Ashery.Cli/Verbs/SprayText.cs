@@ -20,7 +20,7 @@ internal static class SprayText
         }
 
         page.Title("Against what is printed");
-        var table = new Table("what", "", ">here", ">limit", "unit");
+        var table = new Table("what", "verdict", ">here", ">limit", "unit");
         foreach (var finding in report.Findings)
         {
             table.Add(finding.What, Level(finding.Level), Figures.Short(finding.Value), Figures.Short(finding.Limit), finding.Unit);

@@ -24,6 +24,18 @@ public static class Figures
 
     public static string Short(double? value) => value is { } v ? Short(v) : None;
 
+    /// <summary>Three digits that count, of large figures too: what was worked out and not weighed.</summary>
+    public static string Three(double value)
+    {
+        if (Math.Abs(value) < 1000)
+        {
+            return Short(value);
+        }
+
+        var unit = Math.Pow(10, Math.Floor(Math.Log10(Math.Abs(value))) - 2);
+        return Number(Math.Round(value / unit) * unit);
+    }
+
     public static string Percent(double fraction) => $"{Short(fraction * 100)} %";
 
     public static string Percent(double? fraction) => fraction is { } f ? Percent(f) : None;

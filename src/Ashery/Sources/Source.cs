@@ -16,6 +16,9 @@ public sealed record Source(string Id, string Author, int? Year, string Title, s
 
     /// <summary>One line for the foot of a page or card.</summary>
     public string Citation => Year is { } year
-        ? FormattableString.Invariant($"{Author} ({year}). {Title}. {Where}")
-        : $"{Author}. {Title}. {Where}";
+        ? FormattableString.Invariant($"{Author} ({year}). {Plain}. {Where}")
+        : $"{Author}. {Plain}. {Where}";
+
+    // An edition is written "3rd ed." and the parts of a citation are set apart by full stops.
+    private string Plain => Title.TrimEnd('.');
 }

@@ -84,8 +84,8 @@ internal sealed class OrderSearch
         }
 
         return new(steps, worst, rest[0] > 0
-            ? "Of all orders the one whose steps on the way are least past a solid; between equals the common one: acid, then the rest, calcium, trace elements."
-            : "No step on the way brings anything out; of the orders of which that is true this is nearest to the common one: acid, then the rest, calcium, trace elements.");
+            ? "In every order something may come out before the last step; in this one it is least. Among equals the common order is taken: acid, then the rest, calcium, trace elements."
+            : "Nothing comes out before the last step. Among the orders of which that is true the common one is taken: acid, then the rest, calcium, trace elements.");
     }
 
     private DissolvingOrder Common()
