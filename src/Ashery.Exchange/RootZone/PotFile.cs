@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.Json;
 using Ashery.Exchange.Gardens;
+using Ashery.Exchange.Json;
 using Ashery.Problems;
 
 namespace Ashery.Exchange.RootZone;
@@ -17,6 +18,11 @@ public static class PotFile
         if (text.Length > LongestText)
         {
             return Result.Fail<PotDocument>("pot", "The text is longer than 1 MB; no pot is.", "Check that it is the right file.");
+        }
+
+        if (HalfSigns.In(text, "pot") is { } half)
+        {
+            return Result.Fail<PotDocument>(half);
         }
 
         try

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text.Json;
+using Ashery.Exchange.Json;
 using Ashery.Problems;
 using Ashery.Solutions.Waters;
 
@@ -22,6 +23,11 @@ internal sealed class WaterFileReader
         if (text.Length > WaterFile.LongestText)
         {
             return Result.Fail<WaterReport>("water", "The text is longer than 256 kB; no water report is.", "Check that it is the right file.");
+        }
+
+        if (HalfSigns.In(text, "water") is { } half)
+        {
+            return Result.Fail<WaterReport>(half);
         }
 
         try
@@ -83,14 +89,22 @@ internal sealed class WaterFileReader
             case "celsius": Number(ref celsius, property); break;
             case "ecCelsius": Number(ref ecCelsius, property); break;
             case "ec" or "EC": Conductivity(property); break;
-            case "ions" when property.Value.ValueKind == JsonValueKind.Object:
+            case "ions" or "mg_per_L" or "mgPerL" or "mg/L" when property.Value.ValueKind == JsonValueKind.Object:
                 foreach (var ion in property.Value.EnumerateObject())
                 {
-                    Line(ion, "ions." + ion.Name);
+                    // A table of a laboratory often has the pH among its lines.
+                    if (ion.Name is "pH" or "ph" or "PH")
+                    {
+                        Number(ref pH, ion);
+                    }
+                    else
+                    {
+                        Line(ion, $"{property.Name}.{ion.Name}");
+                    }
                 }
 
                 break;
-            case "ions": Wrong("ions", property.Value, "an object: { \"Ca\": 62, \"Mg\": 8.5 }"); break;
+            case "ions" or "mg_per_L" or "mgPerL" or "mg/L": Wrong(property.Name, property.Value, "an object: { \"Ca\": 62, \"Mg\": 8.5 }"); break;
             default:
                 if (WaterQuantity.Named(property.Name) is null)
                 {

@@ -26,9 +26,49 @@ public sealed record Salt(string Formula, double MolarMass, IReadOnlyList<(int C
 
     public static IReadOnlyCollection<Salt> All => Rows.Value.Values;
 
-    /// <summary>The salt of this formula; a full stop or an asterisk may stand for the raised dot.</summary>
-    public static bool TryFind(string formula, [NotNullWhen(true)] out Salt? salt) =>
-        Rows.Value.TryGetValue(formula.Replace('.', '·').Replace('*', '·'), out salt);
+    /// <summary>
+    /// The salt of this formula; a full stop or an asterisk may stand for the raised dot. A known salt with other crystal water, or without,
+    /// is one too: it gives the same to the solution.
+    /// </summary>
+    public static bool TryFind(string formula, [NotNullWhen(true)] out Salt? salt)
+    {
+        var dotted = formula.Replace('.', '·').Replace('*', '·');
+        if (!Rows.Value.TryGetValue(dotted, out salt))
+        {
+            salt = WithOtherWater(dotted);
+        }
+
+        return salt is not null;
+    }
+
+    private static Salt? WithOtherWater(string formula)
+    {
+        const int most = 24;
+        var bare = Bare(formula);
+        var water = 0;
+        if (bare.Length < formula.Length)
+        {
+            var last = formula.AsSpan(bare.Length + 1);
+            if (!last.EndsWith("H2O", StringComparison.Ordinal))
+            {
+                return null;
+            }
+
+            water = last.Length == 3 ? 1 : int.TryParse(last[..^3], NumberStyles.None, CultureInfo.InvariantCulture, out var moles) && moles is > 0 and <= most ? moles : -1;
+        }
+
+        foreach (var salt in All)
+        {
+            if (water >= 0 && Bare(salt.Formula) == bare)
+            {
+                return salt with { Formula = formula, MolarMass = Nutrients.Formula.Parse(formula).Value!.MolarMass, CrystalWater = water };
+            }
+        }
+
+        return null;
+    }
+
+    private static string Bare(string formula) => formula.IndexOf('·', StringComparison.Ordinal) is > 0 and var dot ? formula[..dot] : formula;
 
     private static Salt Read(JsonElement row)
     {

@@ -35,6 +35,31 @@ public class WaterFileTests
         Assert.Equal(7.4, report.PH);
     }
 
+    /// <summary>The table of a sheet as it stands, pH and alkalinity among its lines.</summary>
+    [Theory]
+    [InlineData("mg_per_L")]
+    [InlineData("mg/L")]
+    [InlineData("ions")]
+    public void A_table_may_hold_everything(string field)
+    {
+        var report = WaterFile.Read($"{{ \"{field}\": {{ \"Ca\": 62, \"Alk\": 140, \"pH\": 7.4 }} }}").Value!;
+        Assert.Equal([new("Ca", 62), new("Alk", 140)], report.Lines);
+        Assert.Equal(7.4, report.PH);
+        Assert.Equal("pH", WaterFile.Read($"{{ \"pH\": 7, \"{field}\": {{ \"Ca\": 62, \"pH\": 7.4 }} }}").Problems[0].Field);
+    }
+
+    [Theory]
+    [InlineData("{ \"name\": \"\\ud83c\\udf31 \\\\ud800\", \"Ca\": 1 }", true)]
+    [InlineData("{ \"name\": \"\\ud800\", \"Ca\": 1 }", false)]
+    [InlineData("{ \"Ca\": 1, \"\\udc00\": 2 }", false)]
+    [InlineData("{ \"Ca\": { \"value\": 1, \"unit\": \"\\ud800\\u0041\" } }", false)]
+    public void Half_a_sign_is_said(string text, bool whole)
+    {
+        var read = WaterFile.Read(text);
+        Assert.Equal(whole, read.Ok);
+        Assert.True(whole || (read.Problems[0].Field == "water, line 1" && read.Problems[0].Message.StartsWith("Half a sign", StringComparison.Ordinal)));
+    }
+
     [Theory]
     [InlineData("", "water, line 1", "not JSON")]
     [InlineData("gypsum", "water, line 1", "not JSON")]

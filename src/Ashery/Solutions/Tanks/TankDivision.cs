@@ -24,7 +24,7 @@ internal sealed class TankDivision(TankRequest request, TankRatios ratios)
             double[][]? found = null;
             foreach (var moved in Moves(shares))
             {
-                if (moved.All(tank => ratios.Judge.IsClear(tank, goal)) && moved.Min(tank => ratios.RatioOf(tank, TankSplit.MostRatio)) is var reached && reached > goal)
+                if (moved.All(tank => ratios.Judge.IsClear(tank, goal)) && ratios.Common(moved, moved.Min(tank => ratios.RatioOf(tank, TankSplit.MostRatio))) is var reached && reached > goal)
                 {
                     (goal, found) = (reached, moved);
                 }

@@ -65,68 +65,55 @@ internal sealed class TankRatios
         return cap > 0 ? Highest(shares, cap) : 0;
     }
 
-    /// <summary>Highest ratio up to the cap at which the whole of a tank is clear; 0 as soon as it is known to be cloudy at the least that is wanted.</summary>
+    /// <summary>
+    /// Highest ratio up to a cap at which all tanks are clear at once. Each may be clear higher up and yet not there, so that each is asked
+    /// again until none lowers it.
+    /// </summary>
+    public double Common(IReadOnlyList<double[]> tanks, double cap)
+    {
+        for (var before = double.NaN; cap > 0 && cap != before;)
+        {
+            before = cap;
+            foreach (var tank in tanks)
+            {
+                cap = Highest(tank, cap);
+            }
+        }
+
+        return cap;
+    }
+
+    /// <summary>Highest ratio up to the cap at which the whole of a tank is clear; 0 when there is none down to the least that is wanted.</summary>
     public double Whole(int mask, double cap, double least = 0)
     {
-        if (!tanks.TryGetValue(mask, out var known))
+        // The highest up to a higher cap is the highest up to this one where it is not above it.
+        if (tanks.TryGetValue(mask, out var known) && cap <= known.Cap && known.Ratio <= cap && (known.Ratio > 0 || least >= known.Least))
         {
-            known = new();
-            tanks.Add(mask, known);
+            return known.Ratio >= least ? known.Ratio : 0;
         }
 
-        if (known.Exact is { } exact && (exact < known.Cap || known.Cap >= cap))
-        {
-            return Math.Min(exact, cap);
-        }
-
-        if (known.Clear >= cap)
-        {
-            return cap;
-        }
-
-        var shares = Full(mask);
-        if (least > 0 && (least >= known.Cloudy || (least > known.Clear && !Try(known, shares, least))))
-        {
-            return 0;
-        }
-
-        known.Exact = Highest(shares, cap);
-        known.Cap = cap;
-        known.Clear = Math.Max(known.Clear, known.Exact.Value);
-        return known.Exact.Value;
+        var ratio = Highest(Full(mask), cap, least);
+        tanks[mask] = new(cap, least, ratio);
+        return ratio;
     }
 
-    private bool Try(Known known, double[] shares, double ratio)
-    {
-        var clear = Judge.IsClear(shares, ratio);
-        if (clear)
-        {
-            known.Clear = Math.Max(known.Clear, ratio);
-        }
-        else
-        {
-            known.Cloudy = Math.Min(known.Cloudy, ratio);
-        }
-
-        return clear;
-    }
-
-    // Halves from the cap down to a clear ratio, then bisects between it and the cloudy one above: strengths are not taken to be monotone,
-    // since an acid stock may be clear where its dilution in hard water is not.
-    private double Highest(double[] shares, double cap)
+    // Halves from the cap down to a clear ratio, at last the least that is wanted, then bisects between it and the cloudy one above: strengths
+    // are not taken to be monotone, since an acid stock may be clear where its dilution in hard water is not.
+    private double Highest(double[] shares, double cap, double least = 1)
     {
         if (cap <= 0 || Judge.IsClear(shares, cap))
         {
             return Math.Max(0, cap);
         }
 
-        double high = cap, low = cap / 2;
-        while (low >= 1 && !Judge.IsClear(shares, low))
+        least = Math.Max(1, least);
+        double high = cap, low = Math.Max(least, cap / 2);
+        while (low < high && !Judge.IsClear(shares, low))
         {
-            (high, low) = (low, low / 2);
+            (high, low) = (low, Math.Max(least, low / 2));
         }
 
-        if (low < 1)
+        if (low >= high)
         {
             return 0;
         }
@@ -178,14 +165,5 @@ internal sealed class TankRatios
         return shares;
     }
 
-    private sealed class Known
-    {
-        public double? Exact { get; set; }
-
-        public double Cap { get; set; }
-
-        public double Clear { get; set; }
-
-        public double Cloudy { get; set; } = double.PositiveInfinity;
-    }
+    private readonly record struct Known(double Cap, double Least, double Ratio);
 }

@@ -60,7 +60,7 @@ public sealed record TankReport
 
     public required IReadOnlyList<Tank> Tanks { get; init; }
 
-    /// <summary>Highest ratio at which every tank is clear by the model.</summary>
+    /// <summary>Highest ratio at which every tank is clear by the model, and is so at the ratio asked where that is lower.</summary>
     public required double MostRatio { get; init; }
 
     /// <summary>Ratio that leaves the safety margin.</summary>
@@ -72,11 +72,17 @@ public sealed record TankReport
     /// <summary>Highest ratio with a material in two tanks; null where that gains nothing.</summary>
     public double? MostRatioDivided { get; init; }
 
+    /// <summary>Highest ratio at which they are clear once more, beyond a cloudy ratio that was asked; null when they are not.</summary>
+    public double? ClearAgainAt { get; init; }
+
+    /// <summary>Every tank is clear at the ratio asked, which is not said by a higher one: in hard water a stock may be clear and its dilution not.</summary>
+    public required bool ClearAsAsked { get; init; }
+
     /// <summary>Clear at the ratio asked, with the margin.</summary>
-    public bool IsClear => Request.Ratio <= AdvisedRatio * (1 + 1e-9);
+    public bool IsClear => ClearAsAsked && Request.Ratio <= AdvisedRatio * (1 + 1e-9);
 
     /// <summary>Clear by the model at the ratio asked, but inside the margin.</summary>
-    public bool IsNear => !IsClear && Request.Ratio <= MostRatio * (1 + 1e-9);
+    public bool IsNear => ClearAsAsked && !IsClear && Request.Ratio <= MostRatio * (1 + 1e-9);
 
     /// <summary>What limits the tank that limits the ratio; null when nothing does.</summary>
     public required TankMargin? Limiting { get; init; }

@@ -15,15 +15,21 @@ internal static class TankReporting
             tanks.Add(Tank(request, search, share, ((char)('A' + tanks.Count)).ToString()));
         }
 
+        // All at once may be less than the least of each: a tank that is clear higher up may not be so there.
+        var most = search.Ratio;
         var least = tanks.MinBy(static tank => tank.MostRatio)!;
+        var higher = search.Ratios.Common(shares, least.MostRatio);
+        var limiting = least.MostRatio <= most ? least.Limiting : shares.Select(share => Limiting(request, search, share, most)).MaxBy(static margin => margin.Index);
         var report = new TankReport
         {
             Request = request,
             Tanks = tanks,
-            MostRatio = least.MostRatio,
+            MostRatio = most,
+            ClearAgainAt = higher > request.Ratio && most < request.Ratio ? higher : null,
+            ClearAsAsked = search.Ratios.Common(shares, request.Ratio) >= request.Ratio,
             MostRatioInOne = search.RatioInOne,
             MostRatioDivided = search.RatioDivided,
-            Limiting = least.Limiting,
+            Limiting = limiting,
             Certificate = new(TankSearch.Splits(request.Feed.Count, request.Tanks), search.Judged, search.Judge.Count, search.Divided),
             Notes = [],
             Cautions = Cautions(request),
@@ -129,6 +135,15 @@ internal static class TankReporting
                 "tanks",
                 $"No split over {(request.Tanks == 1 ? "one tank" : FormattableString.Invariant($"{request.Tanks} tanks"))} stays clear at any strength" + (report.Limiting is { } first ? $": {first.Name} comes out." : "."),
                 request.Tanks == 1 ? "Take two tanks, calcium in one, sulfate and phosphate in the other." : "Make the stocks with soft or rain water, take one tank more, or give one material by itself.",
+                Severity.Warning));
+        }
+        else if (report.ClearAgainAt is { } again)
+        {
+            var worst = report.Tanks.SelectMany(static tank => tank.Margins).MaxBy(static margin => margin.Index);
+            notes.Add(new(
+                "ratio",
+                FormattableString.Invariant($"At 1:{request.Ratio:0.#} a tank does not stay clear: {worst?.Name} comes out, although 1:{Math.Floor(again):0} is clear: the weaker stock is less acid."),
+                FormattableString.Invariant($"Take an injector near 1:{Math.Floor(again * TankSplit.Margin):0} and ask for it here, or make the stocks with soft or rain water."),
                 Severity.Warning));
         }
         else if (!report.IsClear)

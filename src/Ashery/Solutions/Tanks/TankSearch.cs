@@ -17,6 +17,7 @@ internal sealed class TankSearch
     private readonly TankRatios ratios;
     private readonly int n;
     private readonly int[] order;
+    private readonly Dictionary<int, bool> asAsked = [];
     private int[] best = [];
     private int[] byRules = [];
     private double bestLoad = double.PositiveInfinity;
@@ -38,7 +39,7 @@ internal sealed class TankSearch
             RatioDivided = divided ? ratio : null;
 
             // One more thing to weigh is asked of a grower only where the whole materials do not do.
-            if (divided && Ratio * TankSplit.Margin < request.Ratio)
+            if (divided && Ratio * TankSplit.Margin < request.Ratio && WithTheRatioAsked(shares, ratio) > Ratio)
             {
                 (Ratio, Shares, Divided) = (ratio, shares, true);
             }
@@ -130,8 +131,19 @@ internal sealed class TankSearch
 
     private void Leaf(int[] masks, double bound)
     {
+        // What is to be clear above the ratio asked is to be clear there too, which does not follow.
+        if (bound > request.Ratio && !masks.All(ClearAsAsked))
+        {
+            bound = request.Ratio;
+        }
+
         // Neither more concentrated than the best nor as good and more even: no need to look closer.
         var load = Load(masks);
+        if (bound < top * AsGood)
+        {
+            return;
+        }
+
         if (best.Length > 0 && bound <= top / AsGood && load >= bestLoad)
         {
             return;
@@ -153,13 +165,38 @@ internal sealed class TankSearch
             }
         }
 
-        if (best.Length == 0 || bound > top / AsGood || (bound >= top * AsGood && load < bestLoad))
+        if (bound > 0 && Wanted())
+        {
+            bound = ratios.Common([.. masks.Where(static mask => mask != 0).Select(ratios.Full)], bound);
+        }
+
+        if (best.Length == 0 || Wanted())
         {
             best = [.. masks];
             bestLoad = load;
             Ratio = bound;
             top = Math.Max(top, bound);
         }
+
+        bool Wanted() => bound > top / AsGood || (bound >= top * AsGood && load < bestLoad);
+    }
+
+    private bool ClearAsAsked(int mask)
+    {
+        if (!asAsked.TryGetValue(mask, out var clear))
+        {
+            asAsked[mask] = clear = mask == 0 || Judge.IsClear(ratios.Full(mask), request.Ratio);
+        }
+
+        return clear;
+    }
+
+    // Highest ratio at which all tanks are clear at once. Where it is above the ratio asked they are to be clear there too, which does not
+    // follow; else it is the highest below.
+    private double WithTheRatioAsked(IReadOnlyList<double[]> tanks, double cap)
+    {
+        var common = ratios.Common(tanks, cap);
+        return common > request.Ratio && ratios.Common(tanks, request.Ratio) is var asked && asked < request.Ratio ? asked : common;
     }
 
     // Sum of the squares of the grams by tank: least when even.

@@ -147,8 +147,10 @@ internal sealed partial class WaterCompletion(WaterDraft draft, double? pH, doub
         }
         else
         {
-            typical = draft.Alkalinity / prior.Typical;
-            (low, high, how) = (draft.Alkalinity / prior.High, draft.Alkalinity / prior.Low, $"{ByPrior} beside this alkalinity");
+            // An acid water has less than none, and no hardness to go with it.
+            var alkalinity = Math.Max(0, draft.Alkalinity);
+            typical = alkalinity / prior.Typical;
+            (low, high, how) = (alkalinity / prior.High, alkalinity / prior.Low, $"{ByPrior} beside this alkalinity");
             typical = sodium ? (anionsKnown ? Math.Min(typical, least) : typical) : Math.Max(least, typical);
         }
 

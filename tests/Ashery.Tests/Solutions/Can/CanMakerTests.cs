@@ -167,6 +167,26 @@ public class CanMakerTests
         Assert.Null(CanWindow.For(crop, Made(("mkp", 1))).Ec);
     }
 
+    /// <summary>Solubilities seen in the table are of the anhydrous salt; it and any hydrate give the same to the solution, the crystal water aside.</summary>
+    [Theory]
+    [InlineData("MgSO4", 335.1)]
+    [InlineData("CuSO4", null)]
+    [InlineData("Mg(NO3)2", 689.2)]
+    [InlineData("CaSO4", 2.02)]
+    public void A_salt_may_have_other_crystal_water(string bare, double? limit)
+    {
+        var dry = MaterialInWater.OfFormula(bare).Value!;
+        var wet = MaterialInWater.OfFormula(bare + ".2H2O").Value!;
+        Assert.Equal(0, dry.Salt!.CrystalWater);
+        Assert.Equal(2 * 18.015, wet.Salt!.MolarMass - dry.Salt.MolarMass, 1e-3);
+        Assert.Equal(dry.Salt.Gives, wet.Salt.Gives);
+        Assert.True(limit is null || Math.Abs((SaltSolubility.Limit(dry.Salt, 20)!.Value / limit.Value) - 1) < 1e-9);
+        foreach (var wrong in (string[])[bare + ".", bare + ".xH2O", bare + ".-1H2O", bare + ".99H2O", bare + ".2H2O.2H2O", "." + bare])
+        {
+            Assert.False(MaterialInWater.OfFormula(wrong).Ok, wrong);
+        }
+    }
+
     [Fact]
     public void Wrong_requests_are_answered()
     {

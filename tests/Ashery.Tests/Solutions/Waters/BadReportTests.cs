@@ -6,6 +6,18 @@ namespace Ashery.Tests.Solutions.Waters;
 /// <summary>Every way a report can be wrong is answered with the field, what is wrong and what to do.</summary>
 public class BadReportTests
 {
+    /// <summary>Less than no alkalinity, as water of a low pH has it, is not less than no hardness: nothing is below nil.</summary>
+    [Theory]
+    [InlineData(4.2, "alkalinity", 0)]
+    [InlineData(2.5, "Fe", 500)]
+    [InlineData(3, "SO4", 20)]
+    public void Acid_water_without_hardness(double pH, string name, double value)
+    {
+        var read = WaterReports.Read(new WaterReport { Id = "w", Name = "w", PH = pH, Lines = [new(name, value)] });
+        Assert.All(read.Value!.Water.ToInput().Totals.ToArray(), static total => Assert.True(total >= 0));
+        Assert.True(read.Value!.Hardness.Low >= 0);
+    }
+
     [Fact]
     public void A_negative_figure() => Says("Ca", "negative", new WaterLine("Ca", -4));
 
