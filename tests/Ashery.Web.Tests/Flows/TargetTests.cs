@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace Ashery.Web.Tests.Flows;
 
 public sealed class TargetTests(TheBrowser browser)
@@ -61,22 +59,5 @@ public sealed class TargetTests(TheBrowser browser)
         {
             await Expect(w.Page.Locator("#f-N")).ToHaveValueAsync("120");
         }
-    }
-
-    /// <summary>Worked out in less than a third of a second, EC and pH included.</summary>
-    [Fact]
-    public async Task It_answers_soon()
-    {
-        await using var site = await Site.StartAsync();
-        const string Full = "/can/target?water=hard&from=chosen&m=potassium-nitrate&m=mkp&m=calcium-nitrate-double&m=epsom-salt&m=ammonium-nitrate&N=120&P=25&K=150&Mg=30&ec=1.9&ph=5.9&acid=nitric&strength=38";
-        var least = double.MaxValue;
-        for (var i = 0; i < 4; i++)
-        {
-            using var answer = await site.Http.GetAsync(new Uri(Full, UriKind.Relative), TestContext.Current.CancellationToken);
-            var timing = answer.Headers.GetValues("Server-Timing").Single();
-            least = Math.Min(least, double.Parse(timing.Split("dur=")[1], CultureInfo.InvariantCulture));
-        }
-
-        Assert.True(least < 330, FormattableString.Invariant($"{least:0.0} ms"));
     }
 }
