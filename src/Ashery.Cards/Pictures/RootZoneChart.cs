@@ -48,8 +48,10 @@ public static class RootZoneChart
         {
             var (x1, x2) = (scale.X(from), scale.X(to));
             var name = from.ToString("MMM", CultureInfo.InvariantCulture);
+
+            // The stub of a month at either end has no name where whole months have theirs in full.
             var text = TextWidth.Of(name, 11) <= x2 - x1 - 1 ? name : name[..1];
-            if (TextWidth.Of(text, 11) <= x2 - x1)
+            if (TextWidth.Of(text, 11) <= x2 - x1 && (text == name || to.DayNumber - from.DayNumber >= 27))
             {
                 marks.Add(new Words(new((x1 + x2) / 2, y - 5), text, 11, Tone.Ink, Anchor.Middle));
             }

@@ -62,6 +62,9 @@ public static class Figures
     /// <summary>A day as the year's list and cards say it: <c>Sat 14 Mar 2026</c>.</summary>
     public static string Day(DateOnly date) => date.ToString("ddd d MMM yyyy", CultureInfo.InvariantCulture);
 
+    /// <summary>A day among days of one year.</summary>
+    public static string ShortDay(DateOnly date) => date.ToString("d MMM", CultureInfo.InvariantCulture);
+
     public static string IsoDay(DateOnly? date) => date?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture) ?? "";
 
     public static string Instant(DateTimeOffset at) => at.ToString("d MMM yyyy, HH:mm", CultureInfo.InvariantCulture);

@@ -17,11 +17,11 @@ internal static class AllPages
         ("mix-limits", "/mix?want=4:1:5&from=shelf&urea=0&chloride=2&draws=yes&show=2"),
         ("mix-wrong", "/mix?want=four&from=shelf"),
         ("waters", "/water"),
-        ("water", "/water/harbour-tap"),
-        ("water-rain", "/water/rain-barrel?crop=camellia"),
+        ("water", "/water/{water}"),
+        ("water-rain", "/water/{rain}?crop=camellia"),
         ("water-saline", "/water/saline?crop=moth-orchid"),
         ("new-water", "/water/new"),
-        ("edit-water", "/water/harbour-tap/edit"),
+        ("edit-water", "/water/{water}/edit"),
         ("can", "/can"),
         ("can-materials", "/can?water=hard&m=calcium-nitrate-double&g=1.2&m=epsom-salt&g=0.8&m=mkp&g=0.3&crop=rose"),
         ("can-wrong", "/can?water=soft&m=mkp&g=-1&m=&g=2&celsius=60&strength=strong"),
@@ -71,6 +71,8 @@ internal static class AllPages
         return path
             .Replace("{bag}", garden.Shelf[0].Id, StringComparison.Ordinal)
             .Replace("{pot}", garden.Pots[0].Id, StringComparison.Ordinal)
+            .Replace("{water}", garden.Waters[0].Id, StringComparison.Ordinal)
+            .Replace("{rain}", garden.Waters[1].Id, StringComparison.Ordinal)
             .Replace("{feed}", garden.Feeds[0].Id, StringComparison.Ordinal);
     }
 }
