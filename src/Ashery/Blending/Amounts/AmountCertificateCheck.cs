@@ -3,25 +3,34 @@ namespace Ashery.Blending.Amounts;
 /// <summary>Checks a certificate in decimal arithmetic, independent of the search.</summary>
 public static class AmountCertificateCheck
 {
-    // Multipliers are rounded: a column may fall short of its condition by this part of what it would weigh at full multipliers.
+    // A column of none of the wanted nutrients is bounded by nothing: its multipliers may be off by this part of what they weigh, and no more.
     private const decimal Rounding = 1e-10m;
 
     /// <summary>
-    /// The lower bound that the certificate proves for the error of all amounts of the request's columns that keep its rows.
+    /// The lower bound that the certificate proves for the error of all amounts of the request's columns that keep its rows and whose error is not
+    /// above a known one.
     /// </summary>
     /// <remarks>
-    /// For |lambda_j| &lt;= 1/d and rho_r &gt;= 0, e &gt;= -sum_j lambda_j (sum_i a_ij m_i/t_j + w_j/t_j - 1) + sum_r rho_r (sum_i g_ri m_i + c_r), which for m &gt;= 0 is at
-    /// least sum_r rho_r c_r - sum_j lambda_j (w_j/t_j - 1) when every column has sum_r rho_r g_ri - sum_j lambda_j a_ij/t_j &gt;= 0.
+    /// For |lambda_j| &lt;= 1/d and rho_r &gt;= 0, e &gt;= -sum_j lambda_j (sum_i a_ij m_i/t_j + w_j/t_j - 1) + sum_r rho_r (sum_i g_ri m_i + c_r), which is
+    /// sum_r rho_r c_r - sum_j lambda_j (w_j/t_j - 1) + sum_i s_i m_i with s_i = sum_r rho_r g_ri - sum_j lambda_j a_ij/t_j. Exact multipliers have every
+    /// s_i &gt;= 0. Rounded ones may fall short, which costs at most -s_i times the most there can be of the column: since no deviation is above
+    /// d e, m_i &lt;= (1 + d e - w_j/t_j) t_j/a_ij for every nutrient j.
     /// </remarks>
+    /// <param name="request">What was asked.</param>
+    /// <param name="certificate">Multipliers.</param>
+    /// <param name="known">Error of amounts that are known.</param>
     /// <returns>The bound; null when the multipliers prove nothing.</returns>
-    public static decimal? LowerBound(AmountRequest request, Certificate certificate)
+    public static decimal? LowerBound(AmountRequest request, Certificate certificate, double known)
     {
         var d = request.Target.Count;
         var weight = 1m / d;
+        var most = 1 + (d * (decimal)known);
         var target = request.Target.Select(t => (decimal)t).ToArray();
+        var there = request.Fixed.Select((w, j) => (decimal)w / target[j]).ToArray();
         var lambda = certificate.NutrientDuals.Select(v => Math.Clamp((decimal)v, -weight, weight)).ToArray();
         var whole = target.Sum();
         var rho = certificate.RowDuals.Select(v => Math.Max(0, (decimal)v) / whole).ToArray();
+        decimal bound = 0;
         for (var i = 0; i < request.Columns.Count; i++)
         {
             decimal sum = 0, largest = 0;
@@ -32,20 +41,28 @@ public static class AmountCertificateCheck
                 largest = Math.Max(largest, Math.Abs(term));
             }
 
+            decimal? mass = null;
             for (var j = 0; j < d; j++)
             {
                 var part = (decimal)request.Columns[i].Content[j] / target[j];
                 sum -= lambda[j] * part;
-                largest = Math.Max(largest, weight * part);
+                if (part > 0)
+                {
+                    var upTo = Math.Max(0, most - there[j]) / part;
+                    mass = mass is { } m ? Math.Min(m, upTo) : upTo;
+                }
             }
 
-            if (sum < -Rounding * largest)
+            if (sum < 0 && mass is { } limit)
+            {
+                bound += sum * limit;
+            }
+            else if (sum < -Rounding * largest)
             {
                 return null;
             }
         }
 
-        decimal bound = 0;
         for (var r = 0; r < rho.Length; r++)
         {
             bound += rho[r] * (decimal)request.Rows[r].Constant;
@@ -53,7 +70,7 @@ public static class AmountCertificateCheck
 
         for (var j = 0; j < d; j++)
         {
-            bound -= lambda[j] * (((decimal)request.Fixed[j] / target[j]) - 1);
+            bound -= lambda[j] * (there[j] - 1);
         }
 
         return bound;

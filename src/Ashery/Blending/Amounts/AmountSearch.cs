@@ -16,11 +16,12 @@ public static class AmountSearch
         using var race = new BlendRace(model, best);
         var proved = race.Run(request.WorkLimit);
         var certificate = race.RootMultipliers is { } multipliers ? Certificates.Of(model, multipliers) : null;
+        List<AmountBlend> blends = [.. best.Found.Select(found => Read(request, model, found))];
         return new(
-            [.. best.Found.Select(found => Read(request, model, found))],
+            blends,
             proved,
             certificate,
-            certificate is null ? null : AmountCertificateCheck.LowerBound(request, certificate));
+            certificate is null || blends.Count == 0 ? null : AmountCertificateCheck.LowerBound(request, certificate, blends[0].Error));
     }
 
     private static BlendRequest ToBlend(AmountRequest request)
