@@ -189,9 +189,9 @@ public class WeatherGeneratorTests
             sum += Math.Clamp(mean + (deviation * z), low, high) * Math.Exp(-z * z / 2) / Math.Sqrt(2 * Math.PI) * step;
         }
 
-        Assert.Equal(sum, ClampedNormal.Mean(mean, deviation, low, high), 5);
+        Assert.Equal(sum, ClampedNormal.Mean(mean, deviation, low, high), 1e-5);
         var wanted = low + ((high - low) * 0.3);
-        Assert.Equal(wanted, ClampedNormal.Mean(ClampedNormal.MeanFor(wanted, deviation, low, high), deviation, low, high), 6);
+        Assert.Equal(wanted, ClampedNormal.Mean(ClampedNormal.MeanFor(wanted, deviation, low, high), deviation, low, high), 1e-6);
     }, iter: 200);
 
     // Monthly means of the daily course are the normals, leap February within a hair.
@@ -202,7 +202,7 @@ public class WeatherGeneratorTests
         for (var month = 1; month <= 12; month++)
         {
             var length = DateTime.DaysInMonth(2027, month);
-            Assert.Equal(normals[month - 1], Enumerable.Range(1, length).Average(d => smooth.Of(month, d, length)), 9);
+            Assert.Equal(normals[month - 1], Enumerable.Range(1, length).Average(d => smooth.Of(month, d, length)), 1e-9);
         }
     });
 
