@@ -9,7 +9,7 @@ public class ProjectTests
     {
         ["Ashery"] = ([], []),
         ["Ashery.Exchange"] = (["Ashery"], ["CsvHelper", "Ical.Net"]),
-        ["Ashery.Records"] = (["Ashery"], ["Microsoft.EntityFrameworkCore.Relational"]),
+        ["Ashery.Records"] = (["Ashery", "Ashery.Exchange"], ["Microsoft.EntityFrameworkCore.Relational"]),
         ["Ashery.Records.Sqlite"] = (["Ashery.Records"], ["Microsoft.EntityFrameworkCore.Sqlite", "Microsoft.EntityFrameworkCore.Design"]),
         ["Ashery.Cards"] = (["Ashery"], ["PDFsharp"]),
         ["Ashery.Cli"] = (["Ashery", "Ashery.Exchange", "Ashery.Records.Sqlite", "Ashery.Cards"], ["System.CommandLine"]),
