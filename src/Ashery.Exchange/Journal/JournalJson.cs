@@ -38,14 +38,23 @@ public static class JournalJson
         }
 
         var read = AsheryJson.Read(text, Whole, "entry");
-        return read.Ok && EntryRules.Check(read.Value) is { Count: > 0 } problems ? Result.Fail<Entry>(problems) : read;
+        if (!read.Ok)
+        {
+            return read;
+        }
+
+        var entry = Filled(read.Value);
+        return EntryRules.Check(entry) is { Count: > 0 } problems ? Result.Fail<Entry>(problems) : Result.Of(entry);
     }
 
     /// <summary>Reads what the records kept; it was checked when it was written.</summary>
-    public static Entry ReadKept(string text) => JsonSerializer.Deserialize(text, OneLine) ?? throw new JsonException("An entry of the records is empty.");
+    public static Entry ReadKept(string text) => Filled(JsonSerializer.Deserialize(text, OneLine) ?? throw new JsonException("An entry of the records is empty."));
 
     /// <summary>For whoever puts entries into JSON of their own.</summary>
     public static JsonTypeInfo<Entry> TypeInfo => OneLine;
+
+    // Generated readers set a member that the text leaves out to null, whatever its initial value.
+    private static Entry Filled(Entry entry) => entry with { Pots = entry.Pots ?? [], Note = entry.Note ?? "" };
 
     private static JsonTypeInfo<Entry> Context(bool indented)
     {

@@ -36,8 +36,29 @@ public static class EntryRules
             Text(problems, "pots", pot, LongestName);
         }
 
-        Facts(problems, entry);
+        if (!HasGaps(problems, entry.Facts))
+        {
+            Facts(problems, entry);
+        }
+
         return problems;
+    }
+
+    // A list in a file may hold "null" where the type promises a value.
+    private static bool HasGaps(List<Problem> problems, EntryFacts facts)
+    {
+        var list = facts switch
+        {
+            FeedGiven given when given.Amounts.Any(static a => a?.PotId is null) => "amounts",
+            BatchMade batch when batch.Weighings.Any(static w => w?.BagId is null) => "weighings",
+            _ => null,
+        };
+        if (list is not null)
+        {
+            problems.Add(new(list, "There is an empty place in the list.", "Leave it out."));
+        }
+
+        return list is not null;
     }
 
     private static void Facts(List<Problem> problems, Entry entry)
@@ -95,7 +116,7 @@ public static class EntryRules
                     Range(problems, "grams", weighing.Grams, 0, MostGrams, "g");
                 }
 
-                if (!(batch.Grams > 0))
+                if (!(batch.TotalGrams() > 0))
                 {
                     problems.Add(new("weighings", "Nothing was weighed.", "Give the grams of each bag."));
                 }
@@ -112,8 +133,14 @@ public static class EntryRules
         }
     }
 
-    private static void Text(List<Problem> problems, string field, string text, int most)
+    private static void Text(List<Problem> problems, string field, string? text, int most)
     {
+        if (text is null)
+        {
+            problems.Add(new(field, "There is an empty place in the list.", "Leave it out."));
+            return;
+        }
+
         if (text.Length > most)
         {
             problems.Add(new(field, FormattableString.Invariant($"The text has {text.Length} signs; {most} fit."), "Shorten it."));

@@ -1,7 +1,7 @@
 namespace Ashery.Journal;
 
 /// <summary>A value of a later stage kept whole, in the JSON that stage reads and writes: a visit to the clinic with its outcome, a trial.</summary>
-/// <param name="Kind"><c>clinic</c> or <c>trial</c>.</param>
+/// <param name="Stage"><c>clinic</c> or <c>trial</c>.</param>
 /// <param name="Title">For lists.</param>
 /// <param name="Json">As that stage's file.</param>
-public sealed record KeptDocument(string Kind, string Title, string Json) : EntryFacts;
+public sealed record KeptDocument(string Stage, string Title, string Json) : EntryFacts;

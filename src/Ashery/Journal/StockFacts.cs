@@ -21,7 +21,8 @@ public sealed record StockCounted(string BagId, double Grams, Guid? Bought = nul
 /// <param name="UseBy">Last day it should be used; null when it keeps.</param>
 public sealed record BatchMade(string Lot, string FeedId, IReadOnlyList<Weighing> Weighings, DateOnly? UseBy = null) : EntryFacts
 {
-    public double Grams => Weighings.Sum(static w => w.Grams);
+    /// <summary>g of feed made.</summary>
+    public double TotalGrams() => Weighings.Sum(static w => w.Grams);
 }
 
 /// <summary>One weighing of a batch.</summary>
@@ -33,7 +34,7 @@ public sealed record Weighing(string BagId, string MaterialId, double Grams, Gui
 
 /// <summary>Feed or material thrown away.</summary>
 /// <param name="Grams">g.</param>
+/// <param name="Why">Caked, out of date, spilt.</param>
 /// <param name="Batch">From this batch; null when it was a bag.</param>
 /// <param name="BagId">From this line of the shelf; null when it was a batch.</param>
-/// <param name="Why">Caked, out of date, spilt.</param>
-public sealed record Discarded(double Grams, Guid? Batch, string? BagId, string Why) : EntryFacts;
+public sealed record Discarded(double Grams, string Why, Guid? Batch = null, string? BagId = null) : EntryFacts;

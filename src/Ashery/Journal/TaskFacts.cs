@@ -2,10 +2,10 @@ namespace Ashery.Journal;
 
 /// <summary>A feed was given to the entry's pots.</summary>
 /// <param name="FeedId">Feed of the garden.</param>
-/// <param name="Task">The planned feed it answers; null when it was given besides the plan.</param>
 /// <param name="Amounts">What each pot got.</param>
+/// <param name="Task">The planned feed it answers; null when it was given besides the plan.</param>
 /// <param name="Batch">Entry of the mixed batch it was taken from; null when not known.</param>
-public sealed record FeedGiven(string FeedId, TaskId? Task, IReadOnlyList<PotAmount> Amounts, Guid? Batch = null) : EntryFacts;
+public sealed record FeedGiven(string FeedId, IReadOnlyList<PotAmount> Amounts, TaskId? Task = null, Guid? Batch = null) : EntryFacts;
 
 /// <summary>What one pot got.</summary>
 /// <param name="PotId">Which pot.</param>
