@@ -37,4 +37,5 @@ public sealed record Weighing(string BagId, string MaterialId, double Grams, Gui
 /// <param name="Why">Caked, out of date, spilt.</param>
 /// <param name="Batch">From this batch; null when it was a bag.</param>
 /// <param name="BagId">From this line of the shelf; null when it was a batch.</param>
-public sealed record Discarded(double Grams, string Why, Guid? Batch = null, string? BagId = null) : EntryFacts;
+/// <param name="Bought">Which bought bag of the line; null when not known, or when it was a batch.</param>
+public sealed record Discarded(double Grams, string Why, Guid? Batch = null, string? BagId = null, Guid? Bought = null) : EntryFacts;

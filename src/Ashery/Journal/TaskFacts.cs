@@ -9,7 +9,7 @@ public sealed record FeedGiven(string FeedId, IReadOnlyList<PotAmount> Amounts, 
 
 /// <summary>What one pot got.</summary>
 /// <param name="PotId">Which pot.</param>
-/// <param name="Grams">g of feed.</param>
+/// <param name="Grams">g of feed for one pot, as a dose says it; each of a row of equal pots (<c>Pot.Count</c>) got as much.</param>
 /// <param name="Litres">L of water it was given in, or with; null when not measured.</param>
 public sealed record PotAmount(string PotId, double Grams, double? Litres = null);
 

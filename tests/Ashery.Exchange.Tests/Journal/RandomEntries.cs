@@ -27,7 +27,7 @@ internal static class RandomEntries
         Gen.Select(Text, Grams, Text, Day, static (b, g, l, d) => (EntryFacts)new BagBought(b, g, g > 1000 ? 12.5 : null, l, g > 500 ? d : null)),
         Gen.Select(Text, Grams, static (b, g) => (EntryFacts)new StockCounted(b, g)),
         Gen.Select(Text, Text, Grams, Gen.Guid, Day, static (l, f, g, b, d) => (EntryFacts)new BatchMade(l, f, [new("bag", f, g, b), new("other", f, 1)], g > 9 ? d : null)),
-        Gen.Select(Grams, Gen.Guid, Text, static (g, b, w) => (EntryFacts)new Discarded(g, w, g > 9 ? b : null, g > 9 ? null : w)),
+        Gen.Select(Grams, Gen.Guid, Text, static (g, b, w) => (EntryFacts)new Discarded(g, w, g > 9 ? b : null, g > 9 ? null : w, g > 9 ? null : b)),
         Gen.Select(Text, Text, static (t, j) => (EntryFacts)new KeptDocument("clinic", t, j)));
 
     public static readonly Gen<Entry> Any = Gen.Select(Gen.Guid, Day, Gen.Int[0, 1440], Text, Facts, static (id, day, minute, note, facts) => new Entry
