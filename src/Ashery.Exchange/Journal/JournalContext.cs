@@ -12,6 +12,7 @@ namespace Ashery.Exchange.Journal;
 [JsonSerializable(typeof(Measured))]
 [JsonSerializable(typeof(PlantEvent))]
 [JsonSerializable(typeof(Sighting))]
+[JsonSerializable(typeof(WeatherNoted))]
 [JsonSerializable(typeof(Photograph))]
 [JsonSerializable(typeof(BagBought))]
 [JsonSerializable(typeof(StockCounted))]

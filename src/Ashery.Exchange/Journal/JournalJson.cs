@@ -17,6 +17,7 @@ public static class JournalJson
     [
         (typeof(FeedGiven), EntryKind.FeedGiven), (typeof(TaskSkipped), EntryKind.TaskSkipped), (typeof(TaskMoved), EntryKind.TaskMoved),
         (typeof(Measured), EntryKind.Measured), (typeof(PlantEvent), EntryKind.PlantEvent), (typeof(Sighting), EntryKind.Sighting),
+        (typeof(WeatherNoted), EntryKind.WeatherNoted),
         (typeof(Photograph), EntryKind.Photograph), (typeof(BagBought), EntryKind.BagBought), (typeof(StockCounted), EntryKind.StockCounted),
         (typeof(BatchMade), EntryKind.BatchMade), (typeof(Discarded), EntryKind.Discarded), (typeof(KeptDocument), EntryKind.KeptDocument),
     ];
@@ -70,6 +71,7 @@ public static class JournalJson
         options.Converters.Add(new TaskIdConverter());
         options.Converters.Add(new WordConverter<MeasuredKind>());
         options.Converters.Add(new WordConverter<PlantEventKind>());
+        options.Converters.Add(new WordConverter<WeatherSign>());
         return (JsonTypeInfo<Entry>)options.GetTypeInfo(typeof(Entry));
     }
 

@@ -10,6 +10,7 @@ public static class EntryKind
         Measured = "measured",
         PlantEvent = "plantEvent",
         Sighting = "sighting",
+        WeatherNoted = "weatherNoted",
         Photograph = "photograph",
         BagBought = "bagBought",
         StockCounted = "stockCounted",
@@ -18,7 +19,7 @@ public static class EntryKind
         KeptDocument = "keptDocument";
 
     public static IReadOnlyList<string> All { get; } =
-        [FeedGiven, TaskSkipped, TaskMoved, Measured, PlantEvent, Sighting, Photograph, BagBought, StockCounted, BatchMade, Discarded, KeptDocument];
+        [FeedGiven, TaskSkipped, TaskMoved, Measured, PlantEvent, Sighting, WeatherNoted, Photograph, BagBought, StockCounted, BatchMade, Discarded, KeptDocument];
 
     public static string Of(EntryFacts facts) => facts switch
     {
@@ -28,6 +29,7 @@ public static class EntryKind
         Journal.Measured => Measured,
         Journal.PlantEvent => PlantEvent,
         Journal.Sighting => Sighting,
+        Journal.WeatherNoted => WeatherNoted,
         Journal.Photograph => Photograph,
         Journal.BagBought => BagBought,
         Journal.StockCounted => StockCounted,

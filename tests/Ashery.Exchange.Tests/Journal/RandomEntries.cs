@@ -23,6 +23,7 @@ internal static class RandomEntries
         Gen.Select(Gen.Enum<MeasuredKind>(), Gen.Double[0, 1], static (k, at) => (EntryFacts)new Measured(k, MeasuredRange.Of(k).From + (at * (MeasuredRange.Of(k).To - MeasuredRange.Of(k).From)), at > 0.5 ? 18.5 : null)),
         Gen.Select(Gen.Enum<PlantEventKind>(), Text, Gen.Double[0.1, 90], static (k, t, l) => (EntryFacts)new PlantEvent(k, l, l > 40 ? t : null, t)),
         Gen.Select(Text, Gen.Int[0, 3], static (t, s) => (EntryFacts)new Sighting(t, s)),
+        Gen.Enum<WeatherSign>().Select(static s => (EntryFacts)new WeatherNoted(s)),
         Gen.Int[1, 5000].Select(static w => (EntryFacts)new Photograph(new string('a', 64), w, w + 1)),
         Gen.Select(Text, Grams, Text, Day, static (b, g, l, d) => (EntryFacts)new BagBought(b, g, g > 1000 ? 12.5 : null, l, g > 500 ? d : null)),
         Gen.Select(Text, Grams, static (b, g) => (EntryFacts)new StockCounted(b, g)),
