@@ -36,7 +36,7 @@ public static class DiaryGroups
     {
         DiaryGroup.Feeds => [EntryKind.FeedGiven],
         DiaryGroup.Skipped => [EntryKind.TaskSkipped, EntryKind.TaskMoved],
-        DiaryGroup.Events => [EntryKind.PlantEvent],
+        DiaryGroup.Events => [EntryKind.PlantEvent, EntryKind.WeatherNoted],
         DiaryGroup.Readings => [EntryKind.Measured],
         DiaryGroup.Sightings => [EntryKind.Sighting],
         DiaryGroup.Photographs => [EntryKind.Photograph],

@@ -60,7 +60,7 @@ internal static class Plants
     private static Gen<EntryFacts> Given(string[] pots) =>
         from feed in FeedIds
         from grams in Gen.Double[0, 50]
-        select (EntryFacts)new FeedGiven(feed, null, [.. pots.Select(p => new PotAmount(p, grams, grams / 10))]);
+        select (EntryFacts)new FeedGiven(feed, [.. pots.Select(p => new PotAmount(p, grams, grams / 10))]);
 
     private static Pot Pot(string id, string crop, double litres, int count) =>
         new() { Id = id, Name = char.ToUpperInvariant(id[0]) + id[1..], CropId = crop, Volume = new Volume(litres), Medium = MediumKind.PeatMix, Count = count };

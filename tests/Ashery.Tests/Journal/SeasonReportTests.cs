@@ -60,7 +60,7 @@ public class SeasonReportTests
         List<Entry> entries =
         [
             Entry(day, ["tub"], new TaskSkipped(task, "rain")),
-            Entry(day.AddDays(1), ["tub"], new FeedGiven("spring", task, [new("tub", 5)])),
+            Entry(day.AddDays(1), ["tub"], new FeedGiven("spring", [new("tub", 5)], task)),
             Entry(day, ["bowl"], new TaskMoved(task, later)),
         ];
         TaskTally On(int today) => SeasonReport.Of(new(Plants.Garden, entries, Plants.First, Last) { Planned = [Planned(day, "spring", "tub", "bowl", "crate")], Today = Plants.First.AddDays(today) }).Value!.Tally;
@@ -72,7 +72,7 @@ public class SeasonReportTests
     [Fact]
     public void Cost_is_known_only_where_every_price_is()
     {
-        var entries = new List<Entry> { Entry(Plants.First, ["tub"], new FeedGiven("spring", null, [new("tub", 500)])) };
+        var entries = new List<Entry> { Entry(Plants.First, ["tub"], new FeedGiven("spring", [new("tub", 500)])) };
         var half = SeasonReport.Of(new(Plants.Garden, entries, Plants.First, Last) { Today = Last }).Value!;
         Assert.Null(half.Feeds[0].Cost);
         Assert.Equal(["spring feed"], half.WithoutPrice);
@@ -81,7 +81,7 @@ public class SeasonReportTests
         var whole = SeasonReport.Of(new(priced, entries, Plants.First, Last) { Today = Last }).Value!;
         Near(1.5, whole.Cost);
         var batch = Guid.NewGuid();
-        var lot = SeasonReport.Of(new(priced, [entries[0] with { Facts = new FeedGiven("spring", null, [new("tub", 500)], batch) }], Plants.First, Last) { Today = Last, BatchPrices = new Dictionary<Guid, double> { [batch] = 0.01 } }).Value!;
+        var lot = SeasonReport.Of(new(priced, [entries[0] with { Facts = new FeedGiven("spring", [new("tub", 500)], null, batch) }], Plants.First, Last) { Today = Last, BatchPrices = new Dictionary<Guid, double> { [batch] = 0.01 } }).Value!;
         Near(5, lot.Cost);
     }
 
