@@ -16,6 +16,9 @@ internal sealed class PlanRun(PlanContext context, Func<Pot, Crop, Feed, FeedSlo
 
     public StockBook Stock { get; } = new(context.Garden);
 
+    /// <summary>Feeds before this day leave the shelf as it is.</summary>
+    public DateOnly StockFrom { get; init; }
+
     public List<PlannedFeed> Feeds { get; } = [];
 
     public List<Replacement> Replacements => replacer.Made;
@@ -68,7 +71,7 @@ internal sealed class PlanRun(PlanContext context, Func<Pot, Crop, Feed, FeedSlo
         var total = Total(doses, pots);
 
         // A feed that was replaced stays so, even if a smaller round could be scraped together from the rest of its bag.
-        var missing = ranOut.GetValueOrDefault(feed.Id) ?? Stock.ShortOf(feed, total);
+        var missing = slot.Day < StockFrom ? null : ranOut.GetValueOrDefault(feed.Id) ?? Stock.ShortOf(feed, total);
         if (missing is not null)
         {
             Stock.NoteRunsOut(missing, slot.Day);
@@ -96,7 +99,11 @@ internal sealed class PlanRun(PlanContext context, Func<Pot, Crop, Feed, FeedSlo
             }
         }
 
-        Stock.Take(feed, total, slot.Day);
+        if (slot.Day >= StockFrom)
+        {
+            Stock.Take(feed, total, slot.Day);
+        }
+
         Emit(slot, feed, given, [.. reasons, .. ColdAmmonium(slot, feed)], leftOut);
     }
 

@@ -22,7 +22,7 @@ public static class YearPlanner
         }
 
         var context = new PlanContext(request.Garden, request.From);
-        return Plan(context, Days(context, [.. context.Turns.Select(static s => (s, (Func<Pot, Crop, string?>)(static (_, _) => null)))], []), new PlanRun(context));
+        return Plan(context, Days(context, [.. context.Turns.Select(static s => (s, (Func<Pot, Crop, string?>)(static (_, _) => null)))], []), new PlanRun(context) { StockFrom = request.StockFrom ?? DateOnly.MinValue });
     }
 
     /// <summary>A plan of days that were chosen some way or other.</summary>
