@@ -12,8 +12,9 @@ public class ProjectTests
         ["Ashery.Records"] = (["Ashery", "Ashery.Exchange"], ["Microsoft.EntityFrameworkCore.Relational"]),
         ["Ashery.Records.Sqlite"] = (["Ashery.Records"], ["Microsoft.EntityFrameworkCore.Sqlite", "Microsoft.EntityFrameworkCore.Design"]),
         ["Ashery.Cards"] = (["Ashery"], ["PDFsharp"]),
+        ["Ashery.Photos"] = (["Ashery"], ["SkiaSharp", "SkiaSharp.NativeAssets.Linux.NoDependencies", "MetadataExtractor"]),
         ["Ashery.Cli"] = (["Ashery", "Ashery.Exchange", "Ashery.Records.Sqlite", "Ashery.Cards"], ["System.CommandLine"]),
-        ["Ashery.Web"] = (["Ashery", "Ashery.Exchange", "Ashery.Records.Sqlite", "Ashery.Cards"], []),
+        ["Ashery.Web"] = (["Ashery", "Ashery.Exchange", "Ashery.Records.Sqlite", "Ashery.Cards", "Ashery.Photos"], []),
     };
 
     public static TheoryData<string> Projects => [.. Directory.GetDirectories(Path.Combine(Plan.Root(), "src")).Select(static d => Path.GetFileName(d))];
