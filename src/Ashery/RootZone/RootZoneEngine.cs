@@ -51,7 +51,7 @@ public static class RootZoneEngine
             Step(ref s, ref l, p, in f, ref flows);
         }
 
-        s.PoreEc = PoreConductivity.At25(in s.Solution, s.Proton);
+        s.PoreEc = PoreConductivity.At25(in s.Solution, s.Proton, ref s.Pairs);
         s.ExtractEc = Extracts.FromPore(s.PoreEc, s.Water, p);
         l.DryDays += flows.Stress < 0.5 ? 1 : 0;
         return flows;

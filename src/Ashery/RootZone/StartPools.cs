@@ -21,7 +21,7 @@ internal static class StartPools
             Water = Math.Clamp(start.WaterShare, 0.3, 1) * p.Capacity,
             PH = pH,
             Proton = Math.Pow(10, -pH),
-            Exchange = p.Litres,
+            Exchange = Math.Sqrt(p.Litres),
             LimeCalcium = (start.LimeGramsPerLitre ?? medium.Lime.Value) * p.Litres / CalciumCarbonate,
             Canopy = Math.Min(scenario.Plant.CanopyStart, p.CanopyMost),
             DaysDry = 1,
@@ -42,7 +42,7 @@ internal static class StartPools
     public static void Settle(ref PotPools s, PotParameters p)
     {
         RootZone.Salts.Exchange.Equilibrate(ref s, p);
-        s.PoreEc = RootZone.Salts.PoreConductivity.At25(in s.Solution, s.Proton);
+        s.PoreEc = RootZone.Salts.PoreConductivity.At25(in s.Solution, s.Proton, ref s.Pairs);
         s.ExtractEc = RootZone.Salts.Extracts.FromPore(s.PoreEc, s.Water, p);
     }
 

@@ -10,36 +10,38 @@ internal sealed class FitReasons(PlanContext context, FitSearch search, FitDraws
 
     public List<RoundChange> Of(List<FitVisit> before, List<FitVisit> fitted, FitDoses doses, int pots)
     {
-        var now = search.Sums(fitted);
+        var olds = before.Where(v => v.Day >= past.Today).Select(old => (Old: old, Mine: fitted.Find(v => v.BesideDay == old.Day && v.Kind == old.Kind))).ToList();
+        var added = fitted.Where(v => v.BesideDay is null && v.Day >= past.Today).ToList();
+        var changed = olds.Where(o => !AsItWas(o.Old, o.Mine)).ToList();
+        List<List<FitVisit>> years = [fitted, .. changed.Select(o => Undone(fitted, o.Old, o.Mine)), .. added.Select(v => fitted.Where(f => f != v).Select(static f => f.Copy()).ToList())];
+        var measures = search.Sums(years);
+        var (now, next) = (measures[0], 1);
         List<RoundChange> changes = [];
-        foreach (var old in before.Where(v => v.Day >= past.Today))
+        foreach (var (old, mine) in olds)
         {
-            var mine = fitted.Find(v => v.BesideDay == old.Day && v.Kind == old.Kind);
-            var wanted = Nitrogen(old);
-            var ratio = mine is null || wanted <= 0 ? 0 : Nitrogen(mine) / wanted;
-            var words = mine is not null && mine.Day == old.Day && Math.Abs(ratio - 1) < 0.1
-                ? "As it was."
-                : $"{What(old, mine, ratio)}: {Why(now, Undone(fitted, old, mine), fitted, old, mine)}";
+            var ratio = Ratio(old, mine);
+            var words = AsItWas(old, mine) ? "As it was." : $"{What(old, mine, ratio)}: {Why(now, measures[next++], fitted, old, mine)}";
             changes.Add(new(old.Kind, Date(old.Day), mine is null ? null : Date(mine.Day), mine is null ? 0 : ratio, words));
         }
 
-        foreach (var added in fitted.Where(v => v.BesideDay is null && v.Day >= past.Today))
+        foreach (var visit in added)
         {
-            var without = fitted.Where(v => v != added).Select(static v => v.Copy()).ToList();
-            changes.Add(new(added.Kind, null, Date(added.Day), null, $"Added: {Why(now, search.Sums(without), fitted, null, added)}"));
+            changes.Add(new(visit.Kind, null, Date(visit.Day), null, $"Added: {Why(now, measures[next++], fitted, null, visit)}"));
         }
 
         return [.. changes.OrderBy(static c => c.Fitted ?? c.Before).ThenBy(static c => c.Kind)];
 
+        bool AsItWas(FitVisit old, FitVisit? mine) => mine is not null && mine.Day == old.Day && Math.Abs(Ratio(old, mine) - 1) < 0.1;
+        double Ratio(FitVisit old, FitVisit? mine) => Nitrogen(old) is var wanted && mine is not null && wanted > 0 ? Nitrogen(mine) / wanted : 0;
         double Nitrogen(FitVisit visit) => Enumerable.Range(0, pots).Sum(p => doses.Of(p, visit).Nitrogen);
     }
 
     /// <summary>The fitted year with one round as it was before.</summary>
-    private FitMeasure Undone(List<FitVisit> fitted, FitVisit old, FitVisit? mine)
+    private static List<FitVisit> Undone(List<FitVisit> fitted, FitVisit old, FitVisit? mine)
     {
         List<FitVisit> visits = [.. fitted.Where(v => v != mine && v.Day != old.Day).Select(static v => v.Copy()), old.Copy()];
         visits.Sort(static (a, b) => a.Day.CompareTo(b.Day));
-        return search.Sums(visits);
+        return visits;
     }
 
     private string What(FitVisit old, FitVisit? mine, double ratio)

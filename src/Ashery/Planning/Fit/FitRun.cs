@@ -63,6 +63,9 @@ internal sealed class FitRun
         var courses = check.Of(done, judge, past.Today);
         var besides = gained ? check.Of(beside, judge, past.Today) : courses;
         var flush = new FitFlush(check, judge, request.From, past);
+        var advice = new FlushAdvice?[pots.Count];
+        Say("Looking whether a flush helps", 0.95);
+        Parallel.For(0, pots.Count, parallel, i => advice[i] = flush.Advise(i, pots[i], courses[i]));
         Say("Done", 1);
         return new()
         {
@@ -72,7 +75,7 @@ internal sealed class FitRun
             Beside = beside,
             Fitted = Measure(courses, plan),
             BesideMeasure = Measure(besides, before),
-            Pots = [.. pots.Select((p, i) => new FittedPot(p.Pot.Name, courses[i], besides[i], p.Assumed, flush.Advise(i, p, courses[i])))],
+            Pots = [.. pots.Select((p, i) => new FittedPot(p.Pot.Name, courses[i], besides[i], p.Assumed, advice[i]))],
             Changes = changes,
             Gained = gained,
             PotDays = search.PotDays,

@@ -76,18 +76,26 @@ internal sealed class FitSearch(FitRounds rounds, FitDoses doses, FitCourse[] co
         return (courses.Length > 0 ? scores.Average() : 0) + (weights.Round * visits.Count(v => !v.IsEmpty && v.Day >= past.Today));
     }
 
-    /// <summary>Means of the pots over the year from today on.</summary>
-    public FitMeasure Sums(List<FitVisit> visits)
+    /// <summary>Means of the pots over each of several years from today on; quickest where they are alike at first.</summary>
+    public FitMeasure[] Sums(IReadOnlyList<List<FitVisit>> years)
     {
-        rounds.Space(visits);
-        var found = new FitMeasure[courses.Length];
+        foreach (var visits in years)
+        {
+            rounds.Space(visits);
+        }
+
+        var found = new FitMeasure[years.Count, courses.Length];
         Each(p =>
         {
             var states = courses[p].Start();
-            courses[p].Run(states, 0, past.Today, Events(visits, p, 0, past.Today));
-            found[p] = courses[p].Run(states, past.Today, courses[p].Days, Events(visits, p, past.Today, courses[p].Days)).Measure(weights, courses[p].Litres);
+            courses[p].Run(states, 0, past.Today, Events(years[0], p, 0, past.Today));
+            var sums = Branches(p, years, states, past.Today, courses[p].Days);
+            for (var y = 0; y < sums.Length; y++)
+            {
+                found[y, p] = sums[y].Measure(weights, courses[p].Litres);
+            }
         });
-        return FitMeasure.Mean(found, visits.Count, weights.Round);
+        return [.. years.Select((visits, y) => FitMeasure.Mean([.. Enumerable.Range(0, courses.Length).Select(p => found[y, p])], visits.Count, weights.Round))];
     }
 
     /// <summary>Nitrogen that organic feed sets free in three weeks from a day over what the pots take up in them, mean of the pots.</summary>
@@ -166,9 +174,10 @@ internal sealed class FitSearch(FitRounds rounds, FitDoses doses, FitCourse[] co
         var table = new double[candidates.Count, courses.Length];
         Each(p =>
         {
+            var sums = Branches(p, candidates, states[p], front, Math.Min(to, courses[p].Days));
             for (var c = 0; c < candidates.Count; c++)
             {
-                table[c, p] = Try(p, candidates[c], states[p], front, to) + (Within(p, candidates[c]) ? 0 : 1e6);
+                table[c, p] = sums[c].Score(weights, courses[p].Litres) + (Within(p, candidates[c]) ? 0 : 1e6);
             }
         });
         var (best, least) = (0, double.PositiveInfinity);
@@ -222,9 +231,14 @@ internal sealed class FitSearch(FitRounds rounds, FitDoses doses, FitCourse[] co
 
     private double Try(int pot, List<FitVisit> visits, FitState[] states, int front, int to)
     {
-        Interlocked.Add(ref potDays, (long)courses[pot].Draws * Math.Max(0, Math.Min(to, courses[pot].Days) - front));
+        Count(pot, Math.Min(to, courses[pot].Days) - front);
         return courses[pot].Try(states, front, to, Events(visits, pot, front, to)).Score(weights, courses[pot].Litres);
     }
+
+    private FitSums[] Branches(int pot, IReadOnlyList<List<FitVisit>> years, FitState[] states, int front, int to) =>
+        FitBranches.Run(courses[pot], states, front, to, years, pot, (visits, from, end) => Events(visits, pot, from, end), days => Count(pot, days));
+
+    private void Count(int pot, int days) => Interlocked.Add(ref potDays, (long)courses[pot].Draws * Math.Max(0, days));
 
     /// <summary>Whether the year's nitrogen of a pot stays within the top of the published range.</summary>
     public bool Within(int pot, List<FitVisit> visits)

@@ -14,23 +14,34 @@ public sealed class TemperatureFactors
     // Microbes slow down above this; the Q10 laws are told for 5 to 35 °C.
     private const double TooHot = 40, StopsAt = 55;
 
-    private readonly Row[] rows = new Row[(int)((Warmest - Coldest) * PerDegree) + 2];
+    private const int Rows = (int)((Warmest - Coldest) * PerDegree) + 2;
+
+    private readonly Row[] rows = new Row[Rows];
 
     public TemperatureFactors(RootZoneConstants c)
     {
-        var curve = Curves.Value;
+        // Powers of Q10 by a product from row to row: a table is made for each draw, and a power a row would cost as much as months of a pot.
+        var (nitrification, known) = (NitrificationRows.Value, 1 / PerDegree / 10);
+        double urea = From(c["urea-q10"], 20), organic = From(c["organic-q10"], 20), meal = From(OrganicClass.Meal.Q10.Value, 20), coated = From(c["coated-q10"], 21);
+        double ureaStep = Math.Pow(c["urea-q10"], known), organicStep = Math.Pow(c["organic-q10"], known);
+        double mealStep = Math.Pow(OrganicClass.Meal.Q10.Value, known), coatedStep = Math.Pow(c["coated-q10"], known);
+        double pka = -Math.Log(10) * c["ammonia-pka-a"], perKelvin = -Math.Log(10) * c["ammonia-pka-b"];
         for (var i = 0; i < rows.Length; i++)
         {
             var t = Coldest + (i / PerDegree);
             rows[i] = new()
             {
-                Urea = Living(t, Math.Pow(c["urea-q10"], (t - 20) / 10)),
-                Organic = Living(t, Math.Pow(c["organic-q10"], (t - 20) / 10)),
-                Meal = Living(t, Math.Pow(OrganicClass.Meal.Q10.Value, (t - 20) / 10)),
-                Coated = t <= 0 ? 0 : Math.Pow(c["coated-q10"], (t - 21) / 10),
-                Nitrification = Between(curve.Celsius, curve.Relative, t),
-                AmmoniaK = Math.Pow(10, -(c["ammonia-pka-a"] + (c["ammonia-pka-b"] / (t + 273.15)))),
+                Urea = Living(t, urea),
+                Organic = Living(t, organic),
+                Meal = Living(t, meal),
+                Coated = t <= 0 ? 0 : coated,
+                Nitrification = nitrification[i],
+                AmmoniaK = Math.Exp(pka + (perKelvin / (t + 273.15))),
             };
+            urea *= ureaStep;
+            organic *= organicStep;
+            meal *= mealStep;
+            coated *= coatedStep;
         }
     }
 
@@ -38,6 +49,13 @@ public sealed class TemperatureFactors
     {
         var curves = DataRows.Read("data/rootzone/temperature.json", static row => Tuple.Create(Numbers(row, "celsius"), Numbers(row, "relative")));
         return (curves[0].Item1, curves[0].Item2);
+    });
+
+    // The curve of nitrification is the same in every draw.
+    private static Lazy<double[]> NitrificationRows { get; } = new(static () =>
+    {
+        var curve = Curves.Value;
+        return [.. Enumerable.Range(0, Rows).Select(i => Between(curve.Celsius, curve.Relative, Coldest + (i / PerDegree)))];
     });
 
     /// <summary>Sets the factors of a day by straight lines between the rows.</summary>
@@ -56,6 +74,8 @@ public sealed class TemperatureFactors
         day.Nitrification = low.Nitrification + (part * (high.Nitrification - low.Nitrification));
         day.AmmoniaK = low.AmmoniaK + (part * (high.AmmoniaK - low.AmmoniaK));
     }
+
+    private static double From(double q10, double reference) => Math.Pow(q10, (Coldest - reference) / 10);
 
     // Nothing lives in ice; above 40 °C rates fall in a straight line.
     private static double Living(double celsius, double rate) => celsius <= 0 ? 0

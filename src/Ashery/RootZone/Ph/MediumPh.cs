@@ -10,7 +10,10 @@ namespace Ashery.RootZone.Ph;
 /// </summary>
 internal static class MediumPh
 {
-    private const double Ln10 = 2.302585092994046, Lowest = 2, Highest = 10.5, LongestStep = 1, Tolerance = 1e-8;
+    private const double Ln10 = 2.302585092994046, Lowest = 2, Highest = 10.5, LongestStep = 1;
+
+    // Newton squares its error (half of ln 10 times it): after a step below this the rest is below 1e-9.
+    private const double LastStep = 2e-5;
 
     /// <summary>Sets pH and proton; returns the charge of the solid, eq.</summary>
     public static double Solve(ref PotPools s, PotParameters p)
@@ -18,13 +21,12 @@ internal static class MediumPh
         var charge = IonMath.Dot(in s.Mobile, in p.Charges);
         var phosphate = s.Mobile[Ion.Phosphate] * s.Water / (s.Water + p.SorptionLitres[Ion.Phosphate]);
         var (pH, h) = (s.PH, s.Proton);
-        var alkalinity = 0.0;
         for (var i = 0; i < 60; i++)
         {
             var bicarbonate = s.Water * p.Bicarbonate / h;
             var proton = s.Water * h;
             var second = p.PhosphateK / (p.PhosphateK + h);
-            alkalinity = bicarbonate - proton + (phosphate * second);
+            var alkalinity = bicarbonate - proton + (phosphate * second);
             var solid = p.BufferSlope * Math.Max(0, pH - p.BufferZero);
             var slope = (pH > p.BufferZero ? p.BufferSlope : 0) + (Ln10 * (bicarbonate + proton + (phosphate * second * (1 - second))));
             var step = Math.Clamp((charge - solid - alkalinity) / slope, -LongestStep, LongestStep);
@@ -33,8 +35,8 @@ internal static class MediumPh
             pH = next;
 
             // 10^-step near zero by its series: a full exponential only for a jump.
-            h *= Math.Abs(step) < 0.02 ? Small(-Ln10 * step) : Math.Exp(-Ln10 * step);
-            if (Math.Abs(step) < Tolerance)
+            h *= Math.Abs(step) < 0.01 ? Small(-Ln10 * step) : Math.Exp(-Ln10 * step);
+            if (Math.Abs(step) < LastStep)
             {
                 break;
             }
@@ -42,7 +44,7 @@ internal static class MediumPh
 
         s.PH = pH;
         s.Proton = h;
-        return charge - alkalinity;
+        return p.BufferSlope * Math.Max(0, pH - p.BufferZero);
     }
 
     private static double Small(double x) => 1 + (x * (1 + (x * (0.5 + (x * ((1.0 / 6) + (x * (1.0 / 24))))))));

@@ -53,13 +53,12 @@ internal sealed class CarrierSum
     }
 
     /// <summary>mS/cm at 25 °C of concentrations in mol/kg and the root of the ionic strength.</summary>
-    public static double Ec(in PoreConductivity.Carriers m, double root) => Shared.Sum(in m, root);
+    public static double Ec(in Carriers m, double root) => Shared.Sum(in m, root);
 
-    private double Sum(in PoreConductivity.Carriers m, double root)
+    private double Sum(in Carriers m, double root)
     {
-        ref var first = ref Unsafe.As<PoreConductivity.Carriers, double>(ref Unsafe.AsRef(in m));
-        Side(ref first, 0, FirstAnion, out var cations, out var cationCharge, out var cationDiffusion);
-        Side(ref first, FirstAnion, Width, out var anions, out var anionCharge, out var anionDiffusion);
+        Side(in m, 0, FirstAnion, out var cations, out var cationCharge, out var cationDiffusion);
+        Side(in m, FirstAnion, Width, out var anions, out var anionCharge, out var anionDiffusion);
         if (cations <= 0 || anions <= 0)
         {
             return 0;
@@ -79,24 +78,31 @@ internal sealed class CarrierSum
             var a = Vector256.Max(Vector256<double>.Zero, Vector256.Create(size, i) - (Vector256.Create(shrink, i) * over));
             var ka = Vector256<double>.One / (Vector256<double>.One + (radius * a));
             var lambda = (Vector256.Create(limiting, i) - (drag * z * ka)) * (Vector256<double>.One - (relax * ka * ka));
-            sum += z * Vector256.LoadUnsafe(ref first, (nuint)i) * Vector256.Max(Vector256<double>.Zero, lambda);
+            sum += z * m[i / Vector256<double>.Count] * Vector256.Max(Vector256<double>.Zero, lambda);
         }
 
         var litres = density + (volume * cationCharge);
         return Vector256.Sum(sum) / (litres * litres);
     }
 
-    private void Side(ref double first, int from, int to, out double amount, out double charged, out double moved)
+    private void Side(in Carriers m, int from, int to, out double amount, out double charged, out double moved)
     {
         Vector256<double> n = default, c = default, d = default;
         for (var i = from; i < to; i += Vector256<double>.Count)
         {
-            var m = Vector256.LoadUnsafe(ref first, (nuint)i);
-            n += m;
-            c += m * Vector256.Create(charge, i);
-            d += m * Vector256.Create(diffusion, i);
+            var four = m[i / Vector256<double>.Count];
+            n += four;
+            c += four * Vector256.Create(charge, i);
+            d += four * Vector256.Create(diffusion, i);
         }
 
         (amount, charged, moved) = (Vector256.Sum(n), Vector256.Sum(c), Vector256.Sum(d));
+    }
+
+    /// <summary>Concentrations of what carries current, mol/kg, in the order of <see cref="Ids"/>: cations 0 to 11, anions from 12.</summary>
+    [InlineArray(Width / 4)]
+    internal struct Carriers
+    {
+        private Vector256<double> first;
     }
 }

@@ -11,7 +11,8 @@ namespace Ashery.RootZone.Salts;
 /// </summary>
 internal static class Exchange
 {
-    private const double Tolerance = 1e-9, NearlyAll = 1 - 1e-7;
+    // After a step of this part of g the cube of the error is below 1e-9.
+    private const double LastStep = 5e-4, NearlyAll = 1 - 1e-7, MostBend = 0.5;
 
     /// <summary>Sets the pore water of all forms; also pH.</summary>
     public static void Equilibrate(ref PotPools s, PotParameters p)
@@ -30,59 +31,122 @@ internal static class Exchange
 
     private static void Cations(ref PotPools s, PotParameters p, double solid)
     {
-        var w = s.Water;
-        double nh4 = s.Mobile[Ion.Ammonium], k = s.Mobile[Ion.Potassium], na = s.Mobile[Ion.Sodium];
-        double ca = s.Mobile[Ion.Calcium], mg = s.Mobile[Ion.Magnesium];
-        var all = nh4 + k + na + (2 * (ca + mg));
+        var one = new Monovalent(in s, p);
+        var two = new Divalent(in s, p);
+        var all = one.Charge + two.Charge;
         solid = Math.Min(solid, NearlyAll * all);
         if (solid <= 0 || all <= 0)
         {
             return;
         }
 
-        double kn = p.GaponAmmonium, kk = p.GaponPotassium, ks = p.GaponSodium, km = p.GaponMagnesium;
-        var g = Math.Max(s.Exchange, 1e-12 * p.Litres);
-        double rootCa = 0, rootMg = 0;
+        // What is in solution hardly changes when water comes or goes, so that g follows its root.
+        var g = Math.Max(s.Exchange * Math.Sqrt(s.Water), 1e-12 * p.Litres);
         for (var i = 0; i < 100; i++)
         {
-            // E and dE/dg of each; Newton on a rising concave sum never passes the root from below.
-            double dn = 1 / (w + (kn * g)), dk = 1 / (w + (kk * g)), ds = 1 / (w + (ks * g));
-            var held = g * ((nh4 * kn * dn) + (k * kk * dk) + (na * ks * ds));
-            var slope = w * ((nh4 * kn * dn * dn) + (k * kk * dk * dk) + (na * ks * ds * ds));
-            Divalent(ca, g, 1, w, ref held, ref slope, out rootCa);
-            Divalent(mg, g, km, w, ref held, ref slope, out rootMg);
+            double held = 0, slope = 0, bend = 0;
+            one.Add(g, ref held, ref slope, ref bend);
+            two.Add(g, ref held, ref slope, ref bend);
             var miss = solid - held;
-            if (Math.Abs(miss) <= Tolerance * solid || slope <= 0)
+            if (slope <= 0)
             {
                 break;
             }
 
-            var next = g + (miss / slope);
-            g = next > 0.1 * g ? next : 0.1 * g;
+            // Halley's step on the rising sum: its error goes with the cube.
+            var newton = miss / slope;
+            var step = newton / (1 + Math.Max(-MostBend, 0.5 * newton * bend / slope));
+            var next = Math.Max(0.1 * g, g + step);
+            step = next - g;
+            g = next;
+            if (Math.Abs(step) <= LastStep * g)
+            {
+                break;
+            }
         }
 
-        s.Exchange = g;
-        Set(ref s, Ion.Ammonium, w / (w + (kn * g)));
-        Set(ref s, Ion.Potassium, w / (w + (kk * g)));
-        Set(ref s, Ion.Sodium, w / (w + (ks * g)));
-        Set(ref s, Ion.Calcium, ca > 0 ? Math.Min(1, w * rootCa * rootCa / ca) : 1);
-        Set(ref s, Ion.Magnesium, mg > 0 ? Math.Min(1, w * rootMg * rootMg / mg) : 1);
+        s.Exchange = g / Math.Sqrt(s.Water);
+        one.Set(ref s, g);
+        two.Set(ref s, g);
     }
 
-    private static void Set(ref PotPools s, int ion, double free)
+    /// <summary>NH4+, K+ and Na+: E = T K g/(W + K g).</summary>
+    private readonly struct Monovalent
     {
-        s.Free[ion] = free;
-        s.Solution[ion] = free * s.Mobile[ion] / s.Water;
+        private readonly Vector256<double> total, selectivity, water;
+
+        public Monovalent(in PotPools s, PotParameters p)
+        {
+            total = Vector256.Create(s.Mobile[Ion.Ammonium], s.Mobile[Ion.Potassium], s.Mobile[Ion.Sodium], 0);
+            selectivity = Vector256.Create(p.GaponAmmonium, p.GaponPotassium, p.GaponSodium, 0);
+            water = Vector256.Create(s.Water);
+        }
+
+        public double Charge => Vector256.Sum(total);
+
+        /// <summary>Charge held and its first and second change with g.</summary>
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
+        public void Add(double g, ref double held, ref double slope, ref double bend)
+        {
+            var kd = selectivity / (water + (selectivity * g));
+            var of = total * kd;
+            var rise = of * (Vector256<double>.One - (kd * g));
+            held += g * Vector256.Sum(of);
+            slope += Vector256.Sum(rise);
+            bend -= 2 * Vector256.Sum(rise * kd);
+        }
+
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
+        public void Set(ref PotPools s, double g)
+        {
+            var solution = total / (water + (selectivity * g));
+            var free = water / (water + (selectivity * g));
+            (s.Solution[Ion.Ammonium], s.Solution[Ion.Potassium], s.Solution[Ion.Sodium]) = (solution[0], solution[1], solution[2]);
+            (s.Free[Ion.Ammonium], s.Free[Ion.Potassium], s.Free[Ion.Sodium]) = (free[0], free[1], free[2]);
+        }
     }
 
-    // 2 W u² + K g u = 2 T with u = √m; the root that does not lose digits.
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static void Divalent(double total, double g, double selectivity, double water, ref double held, ref double slope, out double root)
+    /// <summary>Ca++ and Mg++: 2 W u² + K g u = 2 T with u = √m, the root that does not lose digits.</summary>
+    private readonly struct Divalent
     {
-        var kg = selectivity * g;
-        var discriminant = Math.Sqrt((kg * kg) + (16 * water * total));
-        root = total > 0 ? 4 * total / (kg + discriminant) : 0;
-        held += kg * root;
-        slope += discriminant > 0 ? selectivity * root * (1 - (kg / discriminant)) : 0;
+        private readonly Vector128<double> total, selectivity, sixteen;
+        private readonly double water;
+
+        public Divalent(in PotPools s, PotParameters p)
+        {
+            total = Vector128.Create(s.Mobile[Ion.Calcium], s.Mobile[Ion.Magnesium]);
+            selectivity = Vector128.Create(1, p.GaponMagnesium);
+            water = s.Water;
+
+            // Where there is nothing, next to nothing keeps nothing over nothing away.
+            sixteen = Vector128.Max(16 * water * total, Vector128.Create(1e-60));
+        }
+
+        public double Charge => 2 * Vector128.Sum(total);
+
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
+        public void Add(double g, ref double held, ref double slope, ref double bend)
+        {
+            var kg = selectivity * g;
+            var whole = Vector128.Sqrt((kg * kg) + sixteen);
+            var root = 4 * total / (kg + whole);
+            var over = Vector128<double>.One / whole;
+            var part = Vector128<double>.One - (kg * over);
+            var rise = selectivity * root * part;
+            held += Vector128.Sum(kg * root);
+            slope += Vector128.Sum(rise);
+            bend -= Vector128.Sum(selectivity * rise * over * (Vector128.Create(3.0) - part));
+        }
+
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
+        public void Set(ref PotPools s, double g)
+        {
+            var kg = selectivity * g;
+            var root = 4 * total / (kg + Vector128.Sqrt((kg * kg) + sixteen));
+            var solution = root * root;
+            (s.Solution[Ion.Calcium], s.Solution[Ion.Magnesium]) = (solution[0], solution[1]);
+            s.Free[Ion.Calcium] = total[0] > 0 ? Math.Min(1, water * solution[0] / total[0]) : 1;
+            s.Free[Ion.Magnesium] = total[1] > 0 ? Math.Min(1, water * solution[1] / total[1]) : 1;
+        }
     }
 }

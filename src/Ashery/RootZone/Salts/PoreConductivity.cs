@@ -1,4 +1,5 @@
 using System.Runtime.CompilerServices;
+using System.Runtime.Intrinsics;
 using Ashery.RootZone.State;
 using Ashery.Solutions;
 
@@ -6,34 +7,56 @@ namespace Ashery.RootZone.Salts;
 
 /// <summary>
 /// EC of pore water at 25 °C, a fast form of <see cref="Conductivity"/>: the same equation and the same data (mobilities, ion sizes,
-/// pairing constants of data/solutions), with ion pairs found by a few rounds of substitution instead of Newton, and their conditional constants
+/// pairing constants of data/solutions), with ion pairs found by rounds of substitution from those of the evening before instead of Newton, and their conditional constants
 /// read from a table by ionic strength. Iron, manganese, zinc and copper count as iron; urea and boron carry none. A test holds it within 2 % of the full solution.
 /// </summary>
 public static class PoreConductivity
 {
-    private const int Rounds = 4;
+    // Each round takes some five sixths of the error away: after a change this small EC is known to 0.01 % in the mean, as after four rounds from nothing.
+    private const double LastChange = 1.5e-3;
+
+    private const int MostRounds = 12;
 
     /// <summary>mS/cm at 25 °C of mol/L and the proton concentration 10^-pH.</summary>
     public static double At25(in Ions water, double proton)
+    {
+        var guess = default(PoreGuess);
+        return At25(in water, proton, ref guess);
+    }
+
+    /// <summary>The same, beginning from the pairs of a water like it and leaving its own.</summary>
+    internal static double At25(in Ions water, double proton, ref PoreGuess guess)
     {
         var t = Tables.Shared;
         double no3 = water[Ion.Nitrate], cl = water[Ion.Chloride], so4T = water[Ion.Sulfate], pT = water[Ion.Phosphate];
         double nh4T = water[Ion.Ammonium], kT = water[Ion.Potassium], naT = water[Ion.Sodium], caT = water[Ion.Calcium], mgT = water[Ion.Magnesium];
         var metals = water[Ion.Iron] + water[Ion.Manganese] + water[Ion.Zinc] + water[Ion.Copper];
         var cations = nh4T + kT + naT + (2 * (caT + mgT + metals));
-        var strength = 0.5 * (nh4T + kT + naT + no3 + cl + pT + (4 * (caT + mgT + so4T)));
-        double so4 = 0.7 * so4T, h2po4 = pT, hpo4 = 0, hco3 = 0, nh4 = nh4T, k = kT, na = naT, ca = caT, mg = mgT;
-        Row c = default;
-        for (var round = 0; round < Rounds; round++)
+        var cations4 = Vector256.Create(nh4T, kT, naT, caT);
+        var unpaired = 0.5 * (nh4T + kT + naT + no3 + cl + pT + (4 * (caT + mgT + so4T)));
+        if (guess.Strength <= 0)
         {
+            guess = PoreGuess.Cold;
+        }
+
+        var strength = guess.Strength * unpaired;
+        double so4 = guess.Sulfate * so4T, h2po4 = guess.Phosphate * pT, hpo4 = guess.SecondPhosphate * pT, hco3 = guess.Bicarbonate;
+        double nh4 = nh4T, k = kT, na = naT, ca = caT, mg = mgT, hydroxyl = 1 / proton;
+        Row c = default;
+        for (var round = 0; round < MostRounds; round++)
+        {
+            var (strengthBefore, sulfateBefore, phosphateBefore) = (strength, so4, h2po4);
             t.At(Math.Sqrt(strength), out c);
-            double hydroxyl = 1 / proton, second = c.Second * hydroxyl;
+            var second = c.Second * hydroxyl;
             double caHpo4 = c.CaHpo4 + (c.CaPo4 * hydroxyl), mgHpo4 = c.MgHpo4 + (c.MgPo4 * hydroxyl);
             double caHco3 = c.CaHco3 + (c.CaCo3 * hydroxyl), mgHco3 = c.MgHco3 + (c.MgCo3 * hydroxyl);
-            nh4 = nh4T / (1 + (c.Nh4So4 * so4) + (c.Ammonia * hydroxyl));
-            k = kT / (1 + (c.KSo4 * so4) + (c.KHpo4 * hpo4));
-            na = naT / (1 + (c.NaSo4 * so4) + (c.NaHpo4 * hpo4));
-            ca = caT / (1 + (c.CaSo4 * so4) + (caHpo4 * hpo4) + (c.CaH2po4 * h2po4) + (caHco3 * hco3));
+            var bound = Vector256.Create(
+                (c.Nh4So4 * so4) + (c.Ammonia * hydroxyl),
+                (c.KSo4 * so4) + (c.KHpo4 * hpo4),
+                (c.NaSo4 * so4) + (c.NaHpo4 * hpo4),
+                (c.CaSo4 * so4) + (caHpo4 * hpo4) + (c.CaH2po4 * h2po4) + (caHco3 * hco3));
+            var free = cations4 / (Vector256<double>.One + bound);
+            (nh4, k, na, ca) = (free[0], free[1], free[2], free[3]);
             mg = mgT / (1 + (so4 * (c.MgSo4 + (c.MgSo42 * so4))) + (mgHpo4 * hpo4) + (c.MgH2po4 * h2po4) + (mgHco3 * hco3));
             so4 = so4T / (1 + (c.Nh4So4 * nh4) + (c.KSo4 * k) + (c.NaSo4 * na) + (c.CaSo4 * ca) + (mg * (c.MgSo4 + (2 * c.MgSo42 * so4))));
             h2po4 = pT / (1 + (c.CaH2po4 * ca) + (c.MgH2po4 * mg) + (second * (1 + (c.KHpo4 * k) + (c.NaHpo4 * na) + (caHpo4 * ca) + (mgHpo4 * mg))));
@@ -47,49 +70,33 @@ public static class PoreConductivity
             var pairs = (c.Nh4So4 * nh4 * so4) + (c.KSo4 * k * so4) + (c.NaSo4 * na * so4) + (hco3 * ((c.CaHco3 * ca) + (c.MgHco3 * mg)))
                 + (h2po4 * ((c.CaH2po4 * ca) + (c.MgH2po4 * mg))) + (hpo4 * ((c.KHpo4 * k) + (c.NaHpo4 * na) + third)) + (4 * hco3 * c.Carbonate * hydroxyl);
             strength = 0.5 * (nh4 + k + na + no3 + cl + h2po4 + hco3 + proton + pairs + (4 * (ca + mg + metals + so4 + hpo4 + (c.MgSo42 * mg * so4 * so4))));
+            if (Math.Abs(strength - strengthBefore) <= LastChange * strength && Math.Abs(so4 - sulfateBefore) <= LastChange * so4T && Math.Abs(h2po4 - phosphateBefore) <= LastChange * pT)
+            {
+                break;
+            }
         }
 
-        var m = default(Carriers);
-        m[0] = proton;
-        m[1] = na;
-        m[2] = k;
-        m[3] = nh4;
-        m[4] = mg;
-        m[5] = ca;
-        m[6] = c.CaHco3 * ca * hco3;
-        m[7] = c.MgHco3 * mg * hco3;
-        m[8] = c.CaH2po4 * ca * h2po4;
-        m[9] = c.MgH2po4 * mg * h2po4;
-        m[10] = metals;
-        m[12] = cl;
-        m[13] = no3;
-        m[14] = so4;
-        m[15] = hco3;
-        m[16] = h2po4;
-        m[17] = hpo4;
-        m[18] = c.KSo4 * k * so4;
-        m[19] = c.Nh4So4 * nh4 * so4;
-        m[20] = c.NaSo4 * na * so4;
-        m[21] = c.MgSo42 * mg * so4 * so4;
-        m[22] = c.KHpo4 * k * hpo4;
-        m[23] = c.NaHpo4 * na * hpo4;
-        m[24] = c.CaPo4 * ca * hpo4 / proton;
-        m[25] = c.MgPo4 * mg * hpo4 / proton;
-        m[26] = c.Carbonate * hco3 / proton;
+        guess = new(Math.Min(2, strength / (unpaired + 1e-9)), so4T > 0 ? so4 / so4T : PoreGuess.Cold.Sulfate, pT > 0 ? h2po4 / pT : 1, pT > 0 ? hpo4 / pT : 0, hco3);
+
+        // Four at a time as they are made: memory written one by one and read four at once would stall the processor.
+        CarrierSum.Carriers m = default;
+        m[0] = Vector256.Create(proton, na, k, nh4);
+        m[1] = Vector256.Create(mg, ca, c.CaHco3 * ca * hco3, c.MgHco3 * mg * hco3);
+        m[2] = Vector256.Create(c.CaH2po4 * ca * h2po4, c.MgH2po4 * mg * h2po4, metals, 0);
+        m[3] = Vector256.Create(cl, no3, so4, hco3);
+        m[4] = Vector256.Create(h2po4, hpo4, c.KSo4 * k * so4, c.Nh4So4 * nh4 * so4);
+        m[5] = Vector256.Create(c.NaSo4 * na * so4, c.MgSo42 * mg * so4 * so4, c.KHpo4 * k * hpo4, c.NaHpo4 * na * hpo4);
+        m[6] = Vector256.Create(c.CaPo4 * ca * hpo4 * hydroxyl, c.MgPo4 * mg * hpo4 * hydroxyl, c.Carbonate * hco3 * hydroxyl, 0);
         return CarrierSum.Ec(in m, Math.Sqrt(strength));
     }
 
     /// <summary>Conditional constants: products of concentrations at an ionic strength, L/mol; the second dissociation of phosphate with activity of H+.</summary>
     internal struct Row
     {
-        public double Nh4So4, KSo4, NaSo4, CaSo4, MgSo4, MgSo42, KHpo4, NaHpo4, CaHpo4, MgHpo4, CaH2po4, MgH2po4, CaHco3, MgHco3, Second, Ammonia, CaPo4, MgPo4, CaCo3, MgCo3, Carbonate;
-    }
+        /// <summary>Places, the empty ones at the end counted.</summary>
+        public const int Width = 24;
 
-    /// <summary>Concentrations of what carries current, in the order of <see cref="CarrierSum.Ids"/>: cations 0 to 11, anions from 12.</summary>
-    [InlineArray(CarrierSum.Width)]
-    internal struct Carriers
-    {
-        private double first;
+        public double Nh4So4, KSo4, NaSo4, CaSo4, MgSo4, MgSo42, KHpo4, NaHpo4, CaHpo4, MgHpo4, CaH2po4, MgH2po4, CaHco3, MgHco3, Second, Ammonia, CaPo4, MgPo4, CaCo3, MgCo3, Carbonate, Empty1, Empty2, Empty3;
     }
 
     private sealed class Tables
@@ -119,27 +126,16 @@ public static class PoreConductivity
             var part = at - i;
             ref readonly var a = ref rows[i];
             ref readonly var b = ref rows[i + 1];
-            row.Nh4So4 = a.Nh4So4 + (part * (b.Nh4So4 - a.Nh4So4));
-            row.KSo4 = a.KSo4 + (part * (b.KSo4 - a.KSo4));
-            row.NaSo4 = a.NaSo4 + (part * (b.NaSo4 - a.NaSo4));
-            row.CaSo4 = a.CaSo4 + (part * (b.CaSo4 - a.CaSo4));
-            row.MgSo4 = a.MgSo4 + (part * (b.MgSo4 - a.MgSo4));
-            row.MgSo42 = a.MgSo42 + (part * (b.MgSo42 - a.MgSo42));
-            row.KHpo4 = a.KHpo4 + (part * (b.KHpo4 - a.KHpo4));
-            row.NaHpo4 = a.NaHpo4 + (part * (b.NaHpo4 - a.NaHpo4));
-            row.CaHpo4 = a.CaHpo4 + (part * (b.CaHpo4 - a.CaHpo4));
-            row.MgHpo4 = a.MgHpo4 + (part * (b.MgHpo4 - a.MgHpo4));
-            row.CaH2po4 = a.CaH2po4 + (part * (b.CaH2po4 - a.CaH2po4));
-            row.MgH2po4 = a.MgH2po4 + (part * (b.MgH2po4 - a.MgH2po4));
-            row.CaHco3 = a.CaHco3 + (part * (b.CaHco3 - a.CaHco3));
-            row.MgHco3 = a.MgHco3 + (part * (b.MgHco3 - a.MgHco3));
-            row.CaPo4 = a.CaPo4 + (part * (b.CaPo4 - a.CaPo4));
-            row.MgPo4 = a.MgPo4 + (part * (b.MgPo4 - a.MgPo4));
-            row.CaCo3 = a.CaCo3 + (part * (b.CaCo3 - a.CaCo3));
-            row.MgCo3 = a.MgCo3 + (part * (b.MgCo3 - a.MgCo3));
-            row.Carbonate = a.Carbonate + (part * (b.Carbonate - a.Carbonate));
-            row.Ammonia = a.Ammonia + (part * (b.Ammonia - a.Ammonia));
-            row.Second = a.Second + (part * (b.Second - a.Second));
+            var share = Vector256.Create(part);
+            ref var from = ref Unsafe.As<Row, double>(ref Unsafe.AsRef(in a));
+            ref var to = ref Unsafe.As<Row, double>(ref Unsafe.AsRef(in b));
+            Unsafe.SkipInit(out row);
+            ref var read = ref Unsafe.As<Row, double>(ref row);
+            for (var at4 = 0; at4 < Row.Width; at4 += Vector256<double>.Count)
+            {
+                var low = Vector256.LoadUnsafe(ref from, (nuint)at4);
+                (low + (share * (Vector256.LoadUnsafe(ref to, (nuint)at4) - low))).StoreUnsafe(ref read, (nuint)at4);
+            }
         }
 
         private static Row Conditional(double strength)

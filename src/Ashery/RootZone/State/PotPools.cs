@@ -47,8 +47,11 @@ public struct PotPools
     /// <summary>10^-pH of the last equilibrium.</summary>
     public double Proton;
 
-    /// <summary>Exchange intensity of the last equilibrium (L of water at a selectivity of 1); where the next search begins.</summary>
+    /// <summary>Exchange intensity of the last equilibrium over the root of the water (L^½); where the next search begins.</summary>
     public double Exchange;
+
+    /// <summary>Where the next search of the evening's ion pairs begins.</summary>
+    internal Salts.PoreGuess Pairs;
 
     /// <summary>Dry matter of the plant, g.</summary>
     public double Biomass;
