@@ -11,8 +11,11 @@ public sealed record ClinicCase
     /// <summary>The crop in the grower's words, "potted marigold": read for crop, age and group.</summary>
     public string? CropWords { get; init; }
 
-    /// <summary>Answers, at most one a question counts: the last one.</summary>
+    /// <summary>Answers in any order. Two to one question count as what both allow, or, where they contradict, as either.</summary>
     public IReadOnlyList<ClinicAnswer> Answers { get; init; } = [];
+
+    /// <summary>How EC and nutrients of the medium were extracted: <c>sme</c> (the default), <c>pour-through</c>, <c>1:2</c>, <c>1:5</c>.</summary>
+    public string? MediumMethod { get; init; }
 
     /// <summary>What the pot's own record says; null when there is none.</summary>
     public PotHistory? History { get; init; }
@@ -22,7 +25,7 @@ public sealed record ClinicCase
 }
 
 /// <summary>One answer: picked from the list, measured, or told in words. Exactly one of the three, or none for "I don't know".</summary>
-/// <param name="QuestionId">Key of a <see cref="ClinicQuestion"/>.</param>
+/// <param name="QuestionId">Key of a <see cref="ClinicQuestion"/>, or another name that <c>data/clinic/fields.json</c> gives it.</param>
 public sealed record ClinicAnswer(string QuestionId)
 {
     /// <summary>Keys of the answers it may be: one, or several when it is one of them.</summary>

@@ -6,6 +6,9 @@ public sealed record ClinicQuestion
     /// <summary>Key, the field of a case file: <c>leaf_age</c>, <c>medium_pH</c>.</summary>
     public required string Id { get; init; }
 
+    /// <summary>Two or three words for it, to set before an answer: "yellowing".</summary>
+    public required string Label { get; init; }
+
     /// <summary>The question as it is asked.</summary>
     public required string Words { get; init; }
 

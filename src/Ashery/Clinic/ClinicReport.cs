@@ -23,6 +23,12 @@ public sealed record ClinicReport
     /// <summary>How each answer was understood, in the order of the questions.</summary>
     public required IReadOnlyList<ClinicReading> Read { get; init; }
 
+    /// <summary>Measured figures against their ranges.</summary>
+    public required IReadOnlyList<Tests.TestFinding> Tests { get; init; }
+
+    /// <summary>Leaf analysis as ratios to nitrogen, for woody plants; empty for others.</summary>
+    public required IReadOnlyList<Tests.LeafBalance> Balance { get; init; }
+
     /// <summary>Doubt left, in bits: 0 is sure, each bit a halving.</summary>
     public required double Doubt { get; init; }
 
