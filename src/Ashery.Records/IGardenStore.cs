@@ -3,7 +3,7 @@ using Ashery.Gardens;
 namespace Ashery.Records;
 
 /// <summary>
-/// Keeps one garden and every state it was in. A save is whole or not at all, and it says on which state it builds, so
+/// Keeps one garden and the states it was in. A save is whole or not at all, and it says on which state it builds, so
 /// that two windows cannot overwrite each other unseen.
 /// </summary>
 public interface IGardenStore
@@ -36,7 +36,8 @@ public sealed record StoredGarden(Garden Garden, long Version);
 /// <param name="Version">The state it made.</param>
 /// <param name="At">When.</param>
 /// <param name="What">What it was.</param>
-public sealed record Change(long Version, DateTimeOffset At, string What);
+/// <param name="By">Who made it: a name; empty where there are no accounts.</param>
+public sealed record Change(long Version, DateTimeOffset At, string What, string By = "");
 
 /// <summary>How a save ended.</summary>
 public abstract record SaveOutcome

@@ -27,7 +27,7 @@ public sealed class RoundTripTests
     [Fact]
     public void Any_garden_survives_the_mapping_alone() => RandomGardens.Any.Sample(
         garden => Assert.Equal(
-            Written.Out(garden), Written.Out(GardenMapping.FromRows(GardenMapping.ToRows(garden, 1, DateTimeOffset.UnixEpoch, "")))),
+            Written.Out(garden), Written.Out(GardenMapping.FromRows(GardenMapping.ToRows(garden, DateTimeOffset.UnixEpoch, "")))),
         iter: 2000,
         threads: 1);
 

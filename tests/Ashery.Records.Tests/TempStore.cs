@@ -14,6 +14,10 @@ internal sealed class TempStore : IDisposable
 
     public SqliteGardenStore Store { get; }
 
+    public SqliteRecords Records => Store.Records;
+
+    public IJournal Journal(string by = "") => Records.Journal(IRecords.Home, by);
+
     public SqliteGardenStore Open()
     {
         var opened = SqliteGardenStore.Open(FilePath);

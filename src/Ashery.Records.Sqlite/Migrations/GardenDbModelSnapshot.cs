@@ -274,6 +274,134 @@ namespace Ashery.Records.Sqlite.Migrations
                     b.ToTable("scoop_calibration", (string)null);
                 });
 
+            modelBuilder.Entity("Ashery.Records.Rows.EarlierRow", b =>
+                {
+                    b.Property<string>("Garden")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Revision")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("AtTicks")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Body")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("By")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<bool>("IsRemoved")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("Sequence")
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("Garden", "Id", "Revision");
+
+                    b.HasIndex("Garden", "Sequence")
+                        .IsUnique();
+
+                    b.ToTable("entry_earlier", (string)null);
+                });
+
+            modelBuilder.Entity("Ashery.Records.Rows.EntryPotRow", b =>
+                {
+                    b.Property<string>("Garden")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Pot")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly>("Day")
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("Sequence")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("Entry")
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("Garden", "Pot", "Day", "Sequence");
+
+                    b.HasIndex("Entry");
+
+                    b.ToTable("entry_pot", (string)null);
+                });
+
+            modelBuilder.Entity("Ashery.Records.Rows.EntryRow", b =>
+                {
+                    b.Property<long>("Number")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("AtTicks")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Body")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("By")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly>("Day")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Garden")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<bool>("IsRemoved")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Kind")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Revision")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("Sequence")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<DateOnly?>("TaskDay")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("TaskFeed")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Words")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Number");
+
+                    b.HasIndex("Garden", "Id")
+                        .IsUnique();
+
+                    b.HasIndex("Garden", "Sequence")
+                        .IsUnique();
+
+                    b.HasIndex("Garden", "TaskDay")
+                        .HasFilter("\"TaskDay\" IS NOT NULL");
+
+                    b.HasIndex("Garden", "Day", "Sequence");
+
+                    b.HasIndex("Garden", "Kind", "Day", "Sequence");
+
+                    b.ToTable("entry", (string)null);
+                });
+
             modelBuilder.Entity("Ashery.Records.Rows.FeedContentRow", b =>
                 {
                     b.Property<long>("State")
@@ -530,7 +658,12 @@ namespace Ashery.Records.Sqlite.Migrations
             modelBuilder.Entity("Ashery.Records.Rows.StateRow", b =>
                 {
                     b.Property<long>("Number")
+                        .ValueGeneratedOnAdd()
                         .HasColumnType("INTEGER");
+
+                    b.Property<string>("By")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
 
                     b.Property<string>("Currency")
                         .IsRequired()
@@ -544,6 +677,12 @@ namespace Ashery.Records.Sqlite.Migrations
 
                     b.Property<double?>("ElevationMetres")
                         .HasColumnType("REAL");
+
+                    b.Property<string>("Garden")
+                        .IsRequired()
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("TEXT")
+                        .HasDefaultValue("home");
 
                     b.Property<bool>("HasNormals")
                         .HasColumnType("INTEGER");
@@ -574,11 +713,17 @@ namespace Ashery.Records.Sqlite.Migrations
                     b.Property<bool>("UsUnits")
                         .HasColumnType("INTEGER");
 
+                    b.Property<long>("Version")
+                        .HasColumnType("INTEGER");
+
                     b.Property<string>("What")
                         .IsRequired()
                         .HasColumnType("TEXT");
 
                     b.HasKey("Number");
+
+                    b.HasIndex("Garden", "Version")
+                        .IsUnique();
 
                     b.ToTable("garden_state", (string)null);
                 });
@@ -714,6 +859,15 @@ namespace Ashery.Records.Sqlite.Migrations
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("Ashery.Records.Rows.EntryPotRow", b =>
+                {
+                    b.HasOne("Ashery.Records.Rows.EntryRow", null)
+                        .WithMany("Pots")
+                        .HasForeignKey("Entry")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("Ashery.Records.Rows.FeedContentRow", b =>
                 {
                     b.HasOne("Ashery.Records.Rows.FeedRow", null)
@@ -815,6 +969,11 @@ namespace Ashery.Records.Sqlite.Migrations
                     b.Navigation("Spreads");
 
                     b.Navigation("Words");
+                });
+
+            modelBuilder.Entity("Ashery.Records.Rows.EntryRow", b =>
+                {
+                    b.Navigation("Pots");
                 });
 
             modelBuilder.Entity("Ashery.Records.Rows.FeedRow", b =>

@@ -7,11 +7,11 @@ namespace Ashery.Records.Mapping;
 /// <summary>A garden as rows and back. Lists keep their order; a dictionary or set has none to keep.</summary>
 public static class GardenMapping
 {
-    public static StateRow ToRows(Garden garden, long number, DateTimeOffset at, string what)
+    /// <summary>The rows of a garden. Key, version and who stay with whoever saves them.</summary>
+    public static StateRow ToRows(Garden garden, DateTimeOffset at, string what)
     {
         var row = new StateRow
         {
-            Number = number,
             SavedAtTicks = at.UtcTicks,
             What = what,
             Name = garden.Name,

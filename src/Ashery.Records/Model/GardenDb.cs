@@ -9,11 +9,21 @@ public sealed class GardenDb(DbContextOptions<GardenDb> options) : DbContext(opt
 {
     public DbSet<StateRow> States => Set<StateRow>();
 
+    public DbSet<EntryRow> Entries => Set<EntryRow>();
+
+    public DbSet<EntryPotRow> EntryPots => Set<EntryPotRow>();
+
+    public DbSet<EarlierRow> Earlier => Set<EarlierRow>();
+
     protected override void OnModelCreating(ModelBuilder modelBuilder)
     {
         var state = modelBuilder.Entity<StateRow>();
         state.ToTable("garden_state").HasKey(s => s.Number);
-        state.Property(s => s.Number).ValueGeneratedNever();
+        state.Property(s => s.Number).ValueGeneratedOnAdd();
+        state.Property(s => s.Garden).HasDefaultValue(IRecords.Home);
+
+        // What makes a lost update impossible: of two saves on one version, one finds its number taken.
+        state.HasIndex(s => new { s.Garden, s.Version }).IsUnique();
         state.HasMany(s => s.Normals).WithOne().HasForeignKey(r => r.State);
         state.HasMany(s => s.Seasons).WithOne().HasForeignKey(r => r.State);
         state.HasMany(s => s.Bags).WithOne().HasForeignKey(r => r.State);
@@ -31,6 +41,23 @@ public sealed class GardenDb(DbContextOptions<GardenDb> options) : DbContext(opt
         Scoops(modelBuilder);
         Feeds(modelBuilder);
         Waters(modelBuilder);
+        Journal(modelBuilder);
+    }
+
+    private static void Journal(ModelBuilder model)
+    {
+        var entry = model.Entity<EntryRow>();
+        entry.ToTable("entry").HasKey(r => r.Number);
+        entry.HasIndex(r => new { r.Garden, r.Id }).IsUnique();
+        entry.HasIndex(r => new { r.Garden, r.Sequence }).IsUnique();
+        entry.HasIndex(r => new { r.Garden, r.Day, r.Sequence });
+        entry.HasIndex(r => new { r.Garden, r.Kind, r.Day, r.Sequence });
+        entry.HasIndex(r => new { r.Garden, r.TaskDay }).HasFilter("\"TaskDay\" IS NOT NULL");
+        entry.HasMany(r => r.Pots).WithOne().HasForeignKey(r => r.Entry);
+        model.Entity<EntryPotRow>().ToTable("entry_pot").HasKey(r => new { r.Garden, r.Pot, r.Day, r.Sequence });
+        var earlier = model.Entity<EarlierRow>();
+        earlier.ToTable("entry_earlier").HasKey(r => new { r.Garden, r.Id, r.Revision });
+        earlier.HasIndex(r => new { r.Garden, r.Sequence }).IsUnique();
     }
 
     private static void Bags(ModelBuilder model)

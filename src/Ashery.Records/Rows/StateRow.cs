@@ -1,12 +1,22 @@
 namespace Ashery.Records.Rows;
 
 // The garden is small (some hundred rows), so each save writes a whole new state and none is ever changed. That makes a
-// save atomic by one transaction, makes a lost update impossible (the number is the key), and makes undo a read.
+// save atomic by one transaction, makes a lost update impossible (a garden has each version once), and makes undo a read.
 
 /// <summary>One state of the garden.</summary>
 public sealed class StateRow
 {
+    /// <summary>Of this database alone: what the other tables point at.</summary>
     public long Number { get; set; }
+
+    /// <summary>Key of the garden.</summary>
+    public string Garden { get; set; } = IRecords.Home;
+
+    /// <summary>Counts the states of this garden from 1.</summary>
+    public long Version { get; set; }
+
+    /// <summary>Who saved it: a name; empty where there are no accounts.</summary>
+    public string By { get; set; } = "";
 
     /// <summary>UTC ticks: SQLite has no type for an instant.</summary>
     public long SavedAtTicks { get; set; }

@@ -5,7 +5,7 @@ using Ashery.Problems;
 namespace Ashery.Web.Gardens;
 
 /// <summary>
-/// Fits years beside the requests: one at a time and never on a thread that serves pages; the last few answers are kept by state of the garden and first day.
+/// Fits years beside the requests: one at a time and never on a thread that serves pages; the last few answers are kept by garden, state of it and first day.
 /// </summary>
 public sealed class FitDesk(IHostApplicationLifetime life)
 {
@@ -16,25 +16,25 @@ public sealed class FitDesk(IHostApplicationLifetime life)
     private readonly List<FitJob> jobs = [];
 
     /// <summary>What there is for a state of the garden and a first day; null when nobody asked.</summary>
-    public FitJob? Of(long version, DateOnly from)
+    public FitJob? Of(string key, long version, DateOnly from)
     {
         lock (gate)
         {
-            return jobs.Find(j => j.Version == version && j.From == from);
+            return jobs.Find(j => j.Key == key && j.Version == version && j.From == from);
         }
     }
 
     /// <summary>Begins a fit, or gives the one that runs or is done.</summary>
-    public FitJob Begin(long version, Garden garden, DateOnly from)
+    public FitJob Begin(string key, long version, Garden garden, DateOnly from)
     {
         lock (gate)
         {
-            if (jobs.Find(j => j.Version == version && j.From == from) is { } known)
+            if (jobs.Find(j => j.Key == key && j.Version == version && j.From == from) is { } known)
             {
                 return known;
             }
 
-            var job = new FitJob(version, from);
+            var job = new FitJob(key, version, from);
             jobs.Add(job);
             if (jobs.FindIndex(static j => j.Work.IsCompleted) is >= 0 and var oldest && jobs.Count > Kept)
             {
@@ -58,11 +58,14 @@ public sealed class FitDesk(IHostApplicationLifetime life)
 }
 
 /// <summary>A fit that runs or is done.</summary>
+/// <param name="key">Which garden.</param>
 /// <param name="version">State of the garden.</param>
 /// <param name="from">First day of the year.</param>
-public sealed class FitJob(long version, DateOnly from) : IProgress<FitProgress>
+public sealed class FitJob(string key, long version, DateOnly from) : IProgress<FitProgress>
 {
     private volatile FitProgress last = new("Waiting", 0);
+
+    public string Key => key;
 
     public long Version => version;
 

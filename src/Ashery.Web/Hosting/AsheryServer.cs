@@ -62,10 +62,10 @@ public static class AsheryServer
     /// <summary>The application, not yet started.</summary>
     public static Result<WebApplication> Build(ServerOptions options)
     {
-        var store = SqliteGardenStore.Open(options.GardenFile, options.Clock);
-        if (!store.Ok)
+        var records = SqliteRecords.Open(options.GardenFile, options.Clock);
+        if (!records.Ok)
         {
-            return Result.Fail<WebApplication>(store.Problems);
+            return Result.Fail<WebApplication>(records.Problems);
         }
 
         // The program's own folder, wherever it is started from.
@@ -86,7 +86,7 @@ public static class AsheryServer
         // Keys only sign the forms of this machine's own pages; they lie beside the garden, readable by its owner.
         builder.Logging.AddFilter("Microsoft.AspNetCore.DataProtection", LogLevel.Error);
         builder.Services.AddDataProtection().SetApplicationName("Ashery")
-            .PersistKeysToFileSystem(new DirectoryInfo(Path.Combine(Path.GetDirectoryName(store.Value.FilePath)!, "keys")));
+            .PersistKeysToFileSystem(new DirectoryInfo(Path.Combine(Path.GetDirectoryName(records.Value.FilePath)!, "keys")));
         if (options.Urls is null)
         {
             // Only this machine's names: a page elsewhere cannot reach the garden by pointing its own name here.
@@ -97,11 +97,8 @@ public static class AsheryServer
         builder.Services.AddRazorComponents();
         builder.Services.AddHttpContextAccessor();
         builder.Services.AddSingleton(options.Clock);
-        builder.Services.AddSingleton<IGardenStore>(store.Value);
-        builder.Services.AddSingleton<GardenCache>();
-        builder.Services.AddScoped<GardenDesk>();
-        builder.Services.AddSingleton<FitDesk>();
-        FirstGarden.Plant(store.Value, options.Clock);
+        builder.Services.AddGardens(records.Value);
+        FirstGarden.Plant(records.Value.Garden(IRecords.Home), options.Clock);
         return Result.Of(Pipeline(builder.Build()));
     }
 

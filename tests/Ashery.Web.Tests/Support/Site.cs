@@ -25,7 +25,11 @@ internal sealed class Site : IAsyncDisposable
 
     public HttpClient Http { get; }
 
-    public IGardenStore Store => app.Services.GetRequiredService<IGardenStore>();
+    public IRecords Records => app.Services.GetRequiredService<IRecords>();
+
+    public IGardenStore Store => Records.Garden(IRecords.Home);
+
+    public IJournal Journal => Records.Journal(IRecords.Home);
 
     public Garden Garden => Store.Load()!.Garden;
 

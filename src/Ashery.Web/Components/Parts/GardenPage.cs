@@ -67,8 +67,13 @@ public abstract class GardenPage : ComponentBase
         }
     }
 
-    protected void Go(string path, long saved) => Nav.NavigateTo(
-        $"{path}{(path.Contains('?', StringComparison.Ordinal) ? '&' : '?')}saved={saved.ToString(CultureInfo.InvariantCulture)}");
+    /// <summary>Goes on after a change of the garden; the page says what was done, with Undo.</summary>
+    protected void Go(string path, long saved) => GoOn(path, saved.ToString(CultureInfo.InvariantCulture));
+
+    /// <summary>Goes on after entries were written into the journal; the page says what was done, with Undo.</summary>
+    protected void Go(string path, IReadOnlyList<StoredEntry> written) => GoOn(path, WrittenEntries.Mark(written));
+
+    private void GoOn(string path, string saved) => Nav.NavigateTo($"{path}{(path.Contains('?', StringComparison.Ordinal) ? '&' : '?')}saved={saved}");
 
     protected void NotHere()
     {
