@@ -100,11 +100,12 @@ public static class SearchWords
         Measured measured => [measured.What.ToString()],
         PlantEvent happened => [happened.What.ToString(), happened.Medium, happened.Place],
         Sighting seen => [seen.What],
+        WeatherNoted noted => [noted.What.ToString()],
         BagBought bought => [bought.BagId, bought.Lot],
         StockCounted counted => [counted.BagId],
         BatchMade batch => [batch.Lot, batch.FeedId, .. batch.Weighings.Select(static w => w.BagId)],
         Discarded discarded => [discarded.BagId, discarded.Why],
-        KeptDocument document => [document.Kind, document.Title],
+        KeptDocument document => [document.Stage, document.Title],
         _ => [],
     };
 }

@@ -27,10 +27,11 @@ public static class EntryWords
             Measured measured => $"Measured {Figure(measured)} on {pots}",
             PlantEvent happened => $"{Happened(happened.What)}: {pots}{(happened.Place is { Length: > 0 } place ? $", now {place}" : "")}",
             Sighting seen => $"Saw {seen.What} on {pots}",
+            WeatherNoted noted => $"{Weather(noted.What)}, {pots}",
             Photograph => $"Photograph of {pots}",
             BagBought bought => $"Bought {Figures.Number(bought.Grams)} g of {Bag(bought.BagId, garden)}",
             StockCounted counted => $"Weighed {Bag(counted.BagId, garden)}: {Figures.Number(counted.Grams)} g left",
-            BatchMade batch => $"Mixed batch {batch.Lot} of {Feed(batch.FeedId, garden)}, {Figures.Number(batch.Grams)} g",
+            BatchMade batch => $"Mixed batch {batch.Lot} of {Feed(batch.FeedId, garden)}, {Figures.Number(batch.Weighings.Sum(static w => w.Grams))} g",
             Discarded discarded => $"Threw away {Figures.Number(discarded.Grams)} g{(discarded.BagId is { } bag ? $" of {Bag(bag, garden)}" : " of a batch")}",
             KeptDocument document => $"Kept: {document.Title}",
             _ => EntryKind.Of(entry.Facts),
@@ -50,6 +51,13 @@ public static class EntryWords
         MeasuredKind.LeafColour => $"leaf colour {Figures.Number(measured.Value)} of 5",
         MeasuredKind.Height => $"height {Figures.Number(measured.Value)} cm",
         _ => $"width {Figures.Number(measured.Value)} cm",
+    };
+
+    private static string Weather(WeatherSign what) => what switch
+    {
+        WeatherSign.Rain => "Heavy rain",
+        WeatherSign.Heat => "Too hot to feed",
+        _ => "Dry medium",
     };
 
     private static string Happened(PlantEventKind what) => what is PlantEventKind.Other ? "Noted" : what.ToString();

@@ -102,11 +102,12 @@ internal sealed class PlainJournal(TimeProvider clock) : IJournal
         Measured m => [m.What.ToString()],
         PlantEvent p => [p.What.ToString(), p.Medium ?? "", p.Place ?? ""],
         Sighting s => [s.What],
+        WeatherNoted n => [n.What.ToString()],
         BagBought b => [b.BagId, b.Lot ?? ""],
         StockCounted s => [s.BagId],
         BatchMade b => b.Weighings.Select(w => w.BagId).Append(b.Lot).Append(b.FeedId),
         Discarded d => [d.BagId ?? "", d.Why],
-        KeptDocument k => [k.Kind, k.Title],
+        KeptDocument k => [k.Stage, k.Title],
         _ => Array.Empty<string>(),
     });
 

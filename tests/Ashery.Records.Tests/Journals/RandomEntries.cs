@@ -38,17 +38,18 @@ internal static class RandomEntries
     private static readonly Gen<Weighing> OneWeighing = Gen.Select(Name, Name, Grams, MaybeId, static (b, m, g, i) => new Weighing(b, m, g, i));
 
     private static readonly Gen<EntryFacts> Facts = Gen.OneOf(
-        Gen.Select(One(Feeds), MaybeTask, Amount.List[0, 4], MaybeId, static (f, t, a, b) => (EntryFacts)new FeedGiven(f, t, a, b)),
+        Gen.Select(One(Feeds), MaybeTask, Amount.List[0, 4], MaybeId, static (f, t, a, b) => (EntryFacts)new FeedGiven(f, a, t, b)),
         Gen.Select(Task, Name, static (t, w) => (EntryFacts)new TaskSkipped(t, w)),
         Gen.Select(Task, Day, static (t, d) => (EntryFacts)new TaskMoved(t, d)),
         Gen.Select(Gen.Enum<MeasuredKind>(), Gen.Double[2, 5], Gen.Nullable(Gen.Double[-5, 60]), static (k, v, c) => (EntryFacts)new Measured(k, v, c)),
         Gen.Select(Gen.Enum<PlantEventKind>(), Gen.Nullable(Gen.Double[0, 100]), Gen.Null(Name), Gen.Null(Name), static (k, l, m, p) => (EntryFacts)new PlantEvent(k, l, m, p)),
         Gen.Select(Name, Gen.Int[0, 3], static (w, s) => (EntryFacts)new Sighting(w, s)),
+        Gen.Enum<WeatherSign>().Select(static w => (EntryFacts)new WeatherNoted(w)),
         Gen.Const((EntryFacts)new Photograph(new string('a', 64), 4000, 3000)),
         Gen.Select(Name, Grams, Gen.Nullable(Gen.Double[0, 1000]), Gen.Null(Name), MaybeDay, static (b, g, p, l, d) => (EntryFacts)new BagBought(b, g, p, l, d)),
         Gen.Select(Name, Grams, MaybeId, static (b, g, i) => (EntryFacts)new StockCounted(b, g, i)),
         Gen.Select(Name, One(Feeds), OneWeighing.List[1, 4], MaybeDay, static (l, f, w, d) => (EntryFacts)new BatchMade(l, f, w, d)),
-        Gen.Select(Grams, MaybeId, Gen.Null(Name), Name, static (g, b, i, w) => (EntryFacts)new Discarded(g, b, i, w)),
+        Gen.Select(Grams, MaybeId, Gen.Null(Name), Name, static (g, b, i, w) => (EntryFacts)new Discarded(g, w, b, i)),
         Gen.Select(Name, Text, static (t, j) => (EntryFacts)new KeptDocument("trial", t, j)));
 
     public static readonly Gen<Entry> Any =
