@@ -97,7 +97,7 @@ public static class SeasonSheet
         if (pot.Events.Count + pot.Sightings.Count > 0)
         {
             yield return new Listing([.. pot.Events.Concat(pot.Sightings).OrderBy(static e => e.Day)
-                .Select(e => $"{Figures.Day(e.Day)}: {EntryWords.Of(e, garden, pot.PotId)}{(e.Note.Length > 0 ? $" ({e.Note})" : "")}")]);
+                .Select(e => $"{Figures.Day(e.Day)}: {DiaryWords.Of(e, garden, pot.PotId)}{(e.Note.Length > 0 ? $" ({e.Note})" : "")}")]);
         }
     }
 

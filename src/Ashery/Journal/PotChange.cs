@@ -52,8 +52,8 @@ public static class PotChange
     /// <summary>What happens to the garden, for the list of changes.</summary>
     public static string Words(Entry entry, Garden garden)
     {
-        var names = entry.Pots.Count == 1 ? EntryWords.PotName(garden, entry.Pots[0]) : FormattableString.Invariant($"{entry.Pots.Count} pots");
-        return entry.Facts is PlantEvent e ? $"{names}: {EntryWords.Of(entry, garden).ToLowerInvariant()}{(e.What == PlantEventKind.Died ? ", taken out of the garden" : "")}" : names;
+        var names = entry.Pots.Count == 1 ? DiaryWords.PotName(garden, entry.Pots[0]) : FormattableString.Invariant($"{entry.Pots.Count} pots");
+        return entry.Facts is PlantEvent e ? $"{names}: {DiaryWords.Of(entry, garden).ToLowerInvariant()}{(e.What == PlantEventKind.Died ? ", taken out of the garden" : "")}" : names;
     }
 
     private static Pot After(Pot pot, DateOnly day, PlantEvent e, MediumKind? medium)

@@ -50,7 +50,7 @@ public sealed record PotSeason
         return new()
         {
             PotId = id,
-            Name = EntryWords.PotName(request.Garden, id),
+            Name = DiaryWords.PotName(request.Garden, id),
             Count = count,
             Crop = crop?.Name ?? pot?.CropId ?? "",
             Feeds = Given(request, own, prices, id, count),
@@ -79,7 +79,7 @@ public sealed record PotSeason
             var feed = request.Garden.Feeds.FirstOrDefault(f => f.Id == given.FeedId);
             totals.Add(new(
                 given.FeedId,
-                EntryWords.FeedName(request.Garden, given.FeedId),
+                DiaryWords.FeedName(request.Garden, given.FeedId),
                 1,
                 grams,
                 amounts.Sum(static a => a.Litres ?? 0) * count,

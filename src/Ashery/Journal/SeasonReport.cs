@@ -82,7 +82,7 @@ public sealed record SeasonReport
             Pots = pots,
             Feeds = FeedTotal.Together(pots.SelectMany(static p => p.Feeds)),
             Losses = [.. entries.Where(static e => e.Facts is PlantEvent { What: PlantEventKind.Died })
-                .SelectMany(e => e.Pots.Select(p => new Loss(e.Day, p, EntryWords.PotName(request.Garden, p), e.Note)))
+                .SelectMany(e => e.Pots.Select(p => new Loss(e.Day, p, DiaryWords.PotName(request.Garden, p), e.Note)))
                 .Where(l => wanted.Count == 0 || wanted.Contains(l.PotId))],
             Tally = pots.Aggregate(TaskTally.None, static (sum, p) => sum + p.Tally),
             Photographs = entries.Count(e => e.Facts is Photograph && (wanted.Count == 0 || e.Pots.Any(wanted.Contains))),

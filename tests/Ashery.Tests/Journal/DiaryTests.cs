@@ -15,9 +15,9 @@ public class DiaryTests
     [Fact]
     public void Every_entry_has_words_and_no_key_is_lost() => Plants.Entries.Sample(static e =>
     {
-        Assert.NotEmpty(EntryWords.Kind(e.Facts));
-        Assert.NotEmpty(EntryWords.Of(e, Plants.Garden));
-        Assert.NotEmpty(EntryWords.Of(e, Plants.Garden with { Pots = [], Feeds = [], Shelf = [] }, "tub"));
+        Assert.NotEmpty(DiaryWords.Kind(e.Facts));
+        Assert.NotEmpty(DiaryWords.Of(e, Plants.Garden));
+        Assert.NotEmpty(DiaryWords.Of(e, Plants.Garden with { Pots = [], Feeds = [], Shelf = [] }, "tub"));
     });
 
     [Fact]

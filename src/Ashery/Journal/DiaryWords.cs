@@ -5,7 +5,7 @@ using Ashery.Pots;
 namespace Ashery.Journal;
 
 /// <summary>An entry in a line of words, with the garden's names; the same on every surface.</summary>
-public static class EntryWords
+public static class DiaryWords
 {
     /// <summary>What kind of entry it is, in two words at most.</summary>
     public static string Kind(EntryFacts facts) => facts switch
