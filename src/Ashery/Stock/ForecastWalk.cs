@@ -1,6 +1,5 @@
 using Ashery.Feeds;
 using Ashery.Gardens;
-using Ashery.Planning;
 
 namespace Ashery.Stock;
 
@@ -18,11 +17,10 @@ internal sealed class ForecastWalk
     private readonly Dictionary<string, double> shortOf = new(StringComparer.Ordinal);
     private readonly Dictionary<string, DateOnly> runsOut = new(StringComparer.Ordinal);
 
-    public ForecastWalk(Garden garden, StockLedger ledger, YearPlan plan)
+    public ForecastWalk(Garden garden, StockLedger ledger, DateOnly to)
     {
-        this.ledger = ledger;
-        to = plan.To;
-        foreach (var feed in garden.Feeds.Concat(plan.SubstituteFeeds))
+        (this.ledger, this.to) = (ledger, to);
+        foreach (var feed in garden.Feeds)
         {
             feeds.TryAdd(feed.Id, feed);
         }

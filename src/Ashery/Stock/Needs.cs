@@ -8,7 +8,7 @@ namespace Ashery.Stock;
 internal static class Needs
 {
     /// <summary>g of a feed on a day, all pots together; days before today only where a feed was moved on.</summary>
-    public static IEnumerable<(DateOnly Day, string FeedId, double Grams)> Of(Garden garden, YearPlan plan, IReadOnlyList<Entry> entries, DateOnly today)
+    public static IEnumerable<(DateOnly Day, string FeedId, double Grams)> Of(Garden garden, IReadOnlyList<PlannedFeed> planned, IReadOnlyList<Entry> entries, DateOnly today)
     {
         HashSet<(TaskId Task, string Pot)> done = [];
         Dictionary<(TaskId Task, string Pot), DateOnly> moved = [];
@@ -34,7 +34,7 @@ internal static class Needs
 
         var counts = garden.Pots.ToDictionary(static p => p.Id, static p => Math.Max(1, p.Count), StringComparer.Ordinal);
         List<(DateOnly Day, string FeedId, double Grams)> needs = [];
-        foreach (var feed in plan.Feeds)
+        foreach (var feed in planned)
         {
             var task = new TaskId(feed.Date, feed.FeedId);
             foreach (var dose in feed.Doses)

@@ -26,22 +26,17 @@ public sealed record StockForecast
     /// <summary>What all there is to buy costs; null when a price is unknown.</summary>
     public double? ShoppingCost => Shopping.Any(static s => s.Cost is null) ? null : Shopping.Sum(static s => s.Cost!.Value);
 
-    /// <summary>Plans the year from today as if every bag were full, and sees how far bags and batches reach.</summary>
+    /// <summary>Goes through the planned feeds from today on.</summary>
     /// <param name="garden">The garden.</param>
     /// <param name="ledger">Its book.</param>
     /// <param name="entries">Entries that stand: feeds given, skipped and moved answer the plan.</param>
+    /// <param name="planned">Feeds planned as if every bag were full (<see cref="Full"/>), earlier ones too where they may have been moved.</param>
     /// <param name="today">First day.</param>
-    public static StockForecast Of(Garden garden, StockLedger ledger, IReadOnlyList<Entry> entries, DateOnly today)
+    /// <param name="to">Last day the plan covers.</param>
+    public static StockForecast Of(Garden garden, StockLedger ledger, IReadOnlyList<Entry> entries, IReadOnlyList<PlannedFeed> planned, DateOnly today, DateOnly to)
     {
-        var full = garden with { Shelf = [.. garden.Shelf.Select(static b => b with { Stock = null })] };
-        return Of(garden, ledger, entries, YearPlanner.Plan(new(full, today)), today);
-    }
-
-    /// <summary>The same under a plan that is already there.</summary>
-    public static StockForecast Of(Garden garden, StockLedger ledger, IReadOnlyList<Entry> entries, YearPlan plan, DateOnly today)
-    {
-        var walk = new ForecastWalk(garden, ledger, plan);
-        foreach (var (day, feedId, grams) in Needs.Of(garden, plan, entries, today))
+        var walk = new ForecastWalk(garden, ledger, to);
+        foreach (var (day, feedId, grams) in Needs.Of(garden, planned, entries, today))
         {
             walk.Give(day, feedId, grams);
         }
@@ -49,12 +44,15 @@ public sealed record StockForecast
         return new()
         {
             From = today,
-            To = plan.To,
+            To = to,
             Lines = walk.Lines(),
             Batches = walk.Batches(),
             Shopping = StockShopping.Of(ledger, walk),
         };
     }
+
+    /// <summary>The garden as if every bag held as much as wanted: a plan of it replaces no feed by another.</summary>
+    public static Garden Full(Garden garden) => garden with { Shelf = [.. garden.Shelf.Select(static b => b with { Stock = null })] };
 
     public LineForecast? Line(string id) => Lines.FirstOrDefault(l => l.LineId == id);
 }

@@ -4,6 +4,7 @@ using Ashery.Planning;
 using Ashery.Pots;
 using Ashery.Stock;
 using Ashery.Tests.Planning;
+using Ashery.Today;
 
 namespace Ashery.Tests.Stock;
 
@@ -13,7 +14,9 @@ public class StockForecastTests
     private static readonly DateOnly Today = StockTales.Start;
 
     // 40 g of "two" a feed (20 g urea, 20 g sulfate of potash): pot a 20 g, the row of four 5 g each.
-    private static readonly YearPlan Plan = Of(0, 10, 20, 30);
+    private static readonly IReadOnlyList<PlannedFeed> Plan = Of(0, 10, 20, 30);
+
+    private static DateOnly To => Today.AddDays(364);
 
     [Fact]
     public void A_line_runs_out_on_the_first_day_it_does_not_hold_enough()
@@ -67,10 +70,10 @@ public class StockForecastTests
         Assert.Equal(70, Used([bag, given]), 1e-9);
 
         // A feed that was due before and put off to a day to come is needed then; one that was never answered is not.
-        var late = StockForecast.Of(StockTales.Garden, Ledger([bag]), [bag], Plan, Today.AddDays(15));
+        var late = StockForecast.Of(StockTales.Garden, Ledger([bag]), [bag], Plan, Today.AddDays(15), To);
         Assert.Equal(40, late.Line("potassium-sulfate")!.UsedGrams, 1e-9);
         var moved = StockTales.Entry(12, new TaskMoved(task, Today.AddDays(16)), 12, "a", "row");
-        Assert.Equal(60, StockForecast.Of(StockTales.Garden, Ledger([bag]), [bag, moved], Plan, Today.AddDays(15)).Line("potassium-sulfate")!.UsedGrams, 1e-9);
+        Assert.Equal(60, StockForecast.Of(StockTales.Garden, Ledger([bag]), [bag, moved], Plan, Today.AddDays(15), To).Line("potassium-sulfate")!.UsedGrams, 1e-9);
     }
 
     [Fact]
@@ -87,7 +90,7 @@ public class StockForecastTests
         {
             Shelf = [SomeGardens.Bag("ammonium-sulfate", 10, 4, 1000), SomeGardens.Bag("neem-cake", null)],
         };
-        var forecast = StockForecast.Of(garden, StockLedger.Of(garden, []), [], Today);
+        var forecast = StockOutlook.For(garden, StockLedger.Of(garden, []), [], Today);
         var buy = forecast.Shopping.Single(static s => s.MaterialId == "ammonium-sulfate");
         Assert.Equal((int)Math.Ceiling((buy.NeededGrams - 10) / 1000), buy.Bags);
         Assert.Equal(buy.Bags * 4.0, buy.Cost);
@@ -99,17 +102,10 @@ public class StockForecastTests
 
     private static StockLedger Ledger(IReadOnlyList<Entry> entries) => StockLedger.Of(StockTales.Garden, entries);
 
-    private static StockForecast Forecast(IReadOnlyList<Entry> entries) => StockForecast.Of(StockTales.Garden, Ledger(entries), entries, Plan, Today);
+    private static StockForecast Forecast(IReadOnlyList<Entry> entries) => StockForecast.Of(StockTales.Garden, Ledger(entries), entries, Plan, Today, To);
 
-    private static YearPlan Of(params int[] days) => new()
-    {
-        From = Today,
-        To = Today.AddDays(364),
-        Seasons = [],
-        Months = [],
-        Shopping = [],
-        Feeds = [.. days.Select(static d => new PlannedFeed(Today.AddDays(d), FeedKind.Mineral, "two", "two", ["a", "row"], 20, [Dose("a", 20), Dose("row", 5)], []))],
-    };
+    private static IReadOnlyList<PlannedFeed> Of(params int[] days) =>
+        [.. days.Select(static d => new PlannedFeed(Today.AddDays(d), FeedKind.Mineral, "two", "two", ["a", "row"], 20, [Dose("a", 20), Dose("row", 5)], []))];
 
     private static Dose Dose(string pot, double grams) => new()
     {
