@@ -44,6 +44,7 @@ internal static class CardCss
         .card-caution :is(h2, h3, h4)::before { content: "\26A0\FE0E\20"; }
         .card-caution li::marker { color: var(--ember); }
         .card figure { margin: 0.6em auto; break-inside: avoid; }
+        .card .card-code { max-width: 11rem; margin: 0.8em 0 0; font-size: 0.75em; color: var(--soft); }
         .card .card-narrow { max-width: 24rem; }
         .card .card-wide { overflow-x: auto; }
         .card .card-wide svg { min-width: 36rem; }

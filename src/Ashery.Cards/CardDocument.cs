@@ -19,6 +19,9 @@ public sealed record CardDocument
     /// <summary>Lot, date, batch and the like.</summary>
     public IReadOnlyList<Fact> Particulars { get; init; } = [];
 
+    /// <summary>Address the code in the corner of the head opens; null for no code.</summary>
+    public string? Address { get; init; }
+
     /// <summary>What comes before everything else.</summary>
     public string? First { get; init; }
 

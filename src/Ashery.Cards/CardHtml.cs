@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using Ashery.Cards.Drawing;
+using Ashery.Cards.Pictures;
 
 namespace Ashery.Cards;
 
@@ -37,7 +38,13 @@ public static class CardHtml
             html.Append("</div>\n");
         }
 
-        html.Append("</dl>\n</header>\n");
+        html.Append("</dl>\n");
+        if (card.Address is { } address)
+        {
+            html.Append("<figure class=\"card-code\">\n").Append(QrPicture.Svg(address)).Append("<figcaption>").Append(Safe.Xml(address)).Append("</figcaption>\n</figure>\n");
+        }
+
+        html.Append("</header>\n");
         if (card.First is { } first)
         {
             html.Append("<p class=\"card-first\">").Append(Safe.Xml(first)).Append("</p>\n");

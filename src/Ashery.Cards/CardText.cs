@@ -21,6 +21,11 @@ public static class CardText
             Hanging(text, $"{fact.Name}: ", Whole(fact));
         }
 
+        if (card.Address is { } address)
+        {
+            Hanging(text, "Its page: ", address);
+        }
+
         if (card.First is { } first)
         {
             text.Append('\n');

@@ -41,6 +41,9 @@ public static class Look
     public static IReadOnlyList<(Tone Edge, Tone Ground)> VisiblePairs { get; } =
         [(Tone.Edge, Tone.Ground), (Tone.Edge, Tone.Sheet), (Tone.Leaf, Tone.Sheet), (Tone.Ember, Tone.Sheet), (Tone.Water, Tone.Sheet)];
 
+    // What a camera must read stays black on white, whatever the theme.
+    private static readonly Swatch[] Fixed = [new(Tone.Black, "", "#000000", "#000000", "modules of a code"), new(Tone.White, "", "#ffffff", "#ffffff", "ground of a code")];
+
     /// <summary>Type families: reading, headings and figures, and set width. No font is fetched.</summary>
     public const string TextFamily = "\"DejaVu Sans Condensed\", \"Segoe UI\", Roboto, \"Helvetica Neue\", \"Noto Sans\", \"DejaVu Sans\", system-ui, sans-serif";
 
@@ -57,7 +60,7 @@ public static class Look
     public static string PictureCss { get; } = LookCss.PictureClasses(Palette);
 
     /// <summary>The swatch of a tone.</summary>
-    public static Swatch Of(Tone tone) => Palette.First(s => s.Tone == tone);
+    public static Swatch Of(Tone tone) => Palette.FirstOrDefault(s => s.Tone == tone) ?? Fixed[(int)tone - (int)Tone.Black];
 }
 
 /// <summary>A named colour.</summary>
@@ -86,4 +89,10 @@ public enum Tone
     WaterWash,
     OnLeaf,
     OnEmber,
+
+    /// <summary>Black in every theme: codes that a camera reads.</summary>
+    Black,
+
+    /// <summary>White in every theme.</summary>
+    White,
 }

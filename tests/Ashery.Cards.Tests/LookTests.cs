@@ -24,7 +24,11 @@ public class LookTests
 
     [Fact]
     public void Every_tone_has_one_swatch() =>
-        Assert.Equal(Enum.GetValues<Tone>().Where(t => t != Tone.None), Look.Palette.Select(s => s.Tone));
+        Assert.Equal(Enum.GetValues<Tone>().Where(t => t is not (Tone.None or Tone.Black or Tone.White)), Look.Palette.Select(s => s.Tone));
+
+    [Fact]
+    public void What_a_camera_reads_is_black_on_white_in_every_theme() =>
+        Assert.Equal(("#000000", "#000000", "#ffffff", "#ffffff"), (Look.Of(Tone.Black).Light, Look.Of(Tone.Black).Dark, Look.Of(Tone.White).Light, Look.Of(Tone.White).Dark));
 
     // Relative luminance and contrast ratio as defined in WCAG 2.2 (definitions written from memory);
     // checked on its two fixed points: black on white is 21, a colour on itself is 1.

@@ -136,17 +136,10 @@ public static class SvgWriter
 
     private static void Paint(StringBuilder svg, Tone fill, Tone stroke, double width, bool dashed)
     {
-        svg.Append(" class=\"");
-        if (fill != Tone.None)
-        {
-            svg.Append("as-f-").Append(Look.Of(fill).Name);
-        }
-
-        if (stroke != Tone.None)
-        {
-            svg.Append(fill == Tone.None ? "as-s-" : " as-s-").Append(Look.Of(stroke).Name);
-        }
-
+        // A colour that no theme changes has no class.
+        var (f, k) = (fill == Tone.None ? "" : Look.Of(fill).Name, stroke == Tone.None ? "" : Look.Of(stroke).Name);
+        svg.Append(" class=\"").Append(f.Length > 0 ? "as-f-" : "").Append(f);
+        svg.Append(k.Length == 0 ? "" : f.Length == 0 ? "as-s-" : " as-s-").Append(k);
         svg.Append("\" fill=\"").Append(fill == Tone.None ? "none" : Look.Of(fill).Light).Append('"');
         if (stroke != Tone.None)
         {

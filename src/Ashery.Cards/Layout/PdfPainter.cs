@@ -71,7 +71,7 @@ internal static class PdfPainter
 
     private static XColor Colour(Tone tone)
     {
-        if (tone is Tone.Sheet)
+        if (tone is Tone.Sheet or Tone.White)
         {
             return XColors.White;
         }

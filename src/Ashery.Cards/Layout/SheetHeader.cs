@@ -11,11 +11,13 @@ internal static class SheetHeader
         var t = pen.TextSize;
         pen.Draw(new Shape([new(pen.Left, pen.Y), new(pen.Right, pen.Y), new(pen.Right, pen.Y + (0.28 * t)), new(pen.Left, pen.Y + (0.28 * t))], Tone.Leaf));
         pen.Skip(t * (pen.IsLabel ? 0.55 : 0.9));
-        pen.Lines(pen.Break(card.Kind, pen.Width, pen.Small), pen.Left, pen.Small, tone: Tone.Soft);
-        var title = TitleSize(pen, card.Title);
-        pen.Lines(pen.Break(card.Title, pen.Width, title, Face.Head), pen.Left, title, Face.Head);
+        var (right, below) = card.Address is { } address ? CodeCorner.Write(pen, address) : (pen.Right, pen.Y);
+        pen.Lines(pen.Break(card.Kind, right - pen.Left, pen.Small), pen.Left, pen.Small, tone: Tone.Soft);
+        var title = TitleSize(pen, card.Title, right - pen.Left);
+        pen.Lines(pen.Break(card.Title, right - pen.Left, title, Face.Head), pen.Left, title, Face.Head);
         pen.Skip(t * (pen.IsLabel ? 0.15 : 0.5));
-        Particulars(pen, card);
+        Particulars(pen, card, right);
+        pen.Skip(Math.Max(0, below - pen.Y));
         if (card.First is { } first)
         {
             First(pen, first);
@@ -23,10 +25,10 @@ internal static class SheetHeader
     }
 
     /// <summary>As large as lets the title stand in three lines.</summary>
-    private static double TitleSize(Pen pen, string title)
+    private static double TitleSize(Pen pen, string title, double width)
     {
         var size = pen.TextSize * (pen.IsLabel ? 1.7 : 2.3);
-        while (size > pen.TextSize * 1.2 && pen.Break(title, pen.Width, size, Face.Head).Count > 3)
+        while (size > pen.TextSize * 1.2 && pen.Break(title, width, size, Face.Head).Count > 3)
         {
             size *= 0.9;
         }
@@ -44,7 +46,7 @@ internal static class SheetHeader
     }
 
     /// <summary>The lead figure at the left, the others in columns beside it, or under it where there is no room.</summary>
-    private static void Particulars(Pen pen, CardDocument card)
+    private static void Particulars(Pen pen, CardDocument card, double right)
     {
         var t = pen.TextSize;
         var leadSize = t * (pen.IsLabel ? 2 : 2.7);
@@ -53,8 +55,8 @@ internal static class SheetHeader
         var lowest = pen.Y;
         if (card.Lead is { } lead)
         {
-            var value = pen.Break(lead.Value, pen.Width, leadSize, Face.Head);
-            var note = pen.Break(lead.Note is { } more ? $"{lead.Name}, {more}" : lead.Name, pen.Width, pen.Small);
+            var value = pen.Break(lead.Value, right - pen.Left, leadSize, Face.Head);
+            var note = pen.Break(lead.Note is { } more ? $"{lead.Name}, {more}" : lead.Name, right - pen.Left, pen.Small);
             var width = Math.Max(value.Max(v => Typeface.Width(v, leadSize, Face.Head)), note.Max(n => Typeface.Width(n, pen.Small, Face.Text)));
             pen.Lines(value, x, leadSize, Face.Head);
             pen.Skip(-leadSize * 0.1);
@@ -68,7 +70,7 @@ internal static class SheetHeader
         // Beside the lead if all fit there, else all together in rows of their own.
         double Wide(Fact f) => Math.Max(Typeface.Width(Typeface.Printable(f.Value, Face.Bold), t, Face.Bold), Typeface.Width(Typeface.Printable(f.Name, Face.Text), pen.Small, Face.Text));
         var gap = t * 1.6;
-        if (x + card.Particulars.Sum(f => Wide(f) + gap) - gap > pen.Right && x > pen.Left)
+        if (x + card.Particulars.Sum(f => Wide(f) + gap) - gap > right && x > pen.Left)
         {
             x = pen.Left;
             pen.Skip(lowest - pen.Y + (t * 0.3));
@@ -78,7 +80,7 @@ internal static class SheetHeader
         foreach (var fact in card.Particulars)
         {
             var width = Wide(fact);
-            if (x > pen.Left && x + width > pen.Right + 0.01)
+            if (x > pen.Left && x + width > right + 0.01)
             {
                 x = pen.Left;
                 row = Math.Max(lowest, row + pen.Leading + (pen.Small * 1.36)) + (t * 0.3);
@@ -87,7 +89,7 @@ internal static class SheetHeader
             pen.Skip(row - pen.Y);
             pen.Line(Typeface.Printable(fact.Name, Face.Text), x, pen.Small, tone: Tone.Soft);
             pen.Skip(pen.Small * 1.36);
-            pen.Lines(pen.Break(fact.Value, pen.Right - x, t, Face.Bold), x, t, Face.Bold);
+            pen.Lines(pen.Break(fact.Value, right - x, t, Face.Bold), x, t, Face.Bold);
             lowest = Math.Max(lowest, pen.Y);
             x += width + gap;
         }
