@@ -21,7 +21,7 @@ internal static class CodeCorner
             pen.Draw(MarkMove.To(mark, left, top, side / code.Width));
         }
 
-        var size = Math.Max(3.6, pen.Small * 0.6);
+        var size = Math.Max(4.2, pen.Small * 0.72);
         pen.Skip(side);
         foreach (var line in LineBreaker.Break(Typeface.Printable(address, Face.Text), side, text => Typeface.Width(text, size, Face.Text)))
         {

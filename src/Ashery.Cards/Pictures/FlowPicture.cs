@@ -1,4 +1,5 @@
 using Ashery.Cards.Drawing;
+using Ashery.Cards.Layout;
 
 namespace Ashery.Cards.Pictures;
 
@@ -6,8 +7,8 @@ namespace Ashery.Cards.Pictures;
 public static class FlowPicture
 {
     private const double Wide = 360;
-    private const double BoxWide = 104;
-    private const double BoxHigh = 38;
+    private const double BoxWide = 106;
+    private const double BoxHigh = 52;
     private const double Apart = 8;
     private const double Top = 26;
     private static readonly double[] Columns = [2, (Wide - BoxWide) / 2, Wide - BoxWide - 2];
@@ -44,12 +45,23 @@ public static class FlowPicture
             marks.Add(new Group($"{box.Name}, {box.Words}",
             [
                 new Shape([new(x, y), new(x + BoxWide, y), new(x + BoxWide, y + BoxHigh), new(x, y + BoxHigh)], Tone.Sheet, Tone.Edge, 1.25),
-                new Words(new(x + 6, y + 16), TextWidth.Fit(box.Name, BoxWide - 12, 12, Face.Bold), 12, Tone.Ink, Anchor.Start, Face.Bold),
-                new Words(new(x + 6, y + 31), TextWidth.Fit(box.Words, BoxWide - 12, 12), 12, Tone.Soft),
+                .. Name(box.Name, x + 6, y + 15),
+                new Words(new(x + 6, y + BoxHigh - 7), TextWidth.Fit(box.Words, BoxWide - 12, 12), 12, Tone.Soft),
             ]));
         }
 
         return new(id, Wide, height, view.Title, Describe(view, places), marks);
+    }
+
+    /// <summary>A name on one line or two.</summary>
+    private static IEnumerable<Mark> Name(string name, double x, double y)
+    {
+        var lines = LineBreaker.Break(Safe.Plain(name), BoxWide - 12, static text => TextWidth.Of(text, 12, Face.Bold));
+        for (var i = 0; i < Math.Min(2, lines.Count); i++)
+        {
+            var text = i == 1 && lines.Count > 2 ? TextWidth.Fit(lines[1] + "…", BoxWide - 12, 12, Face.Bold) : lines[i];
+            yield return new Words(new(x, y + (i * 14)), text, 12, Tone.Ink, Anchor.Start, Face.Bold);
+        }
     }
 
     private static void Bands(List<Mark> marks, FlowView view, Dictionary<string, (double X, double Y, FlowBox Box)> places)

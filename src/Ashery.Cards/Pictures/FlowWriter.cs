@@ -29,7 +29,7 @@ internal sealed class FlowWriter(Garden garden)
     {
         if (!batches.Exists(b => b.Key == Key(batch.Id)))
         {
-            batches.Add(new(Key(batch.Id), batch.FeedName, $"{batch.Lot}, {Figures.Stock(batch.Grams)}"));
+            batches.Add(new(Key(batch.Id), batch.FeedName, batch.Lot));
         }
     }
 

@@ -28,6 +28,12 @@ public class ApprovedCardTests
     public void Bag_label_as_svg() => Approval.Check(CardSvg.Write(BagLabel.Describe(Samples.Terrace)), "label", "svg");
 
     [Fact]
+    public void Batch_label_as_text() => Approval.Check(CardText.Write(BatchLabel.Describe(StockSamples.Label())), "batch-label", "txt");
+
+    [Fact]
+    public void Batch_label_as_svg() => Approval.Check(CardSvg.Write(BatchLabel.Describe(StockSamples.Label())), "batch-label", "svg");
+
+    [Fact]
     public void Year_sheet_as_text() => Approval.Check(CardText.Write(YearSheet.Describe(Samples.Year, Samples.Garden, Samples.Day)), "year", "txt");
 
     [Fact]

@@ -73,6 +73,21 @@ public class NoOverlapTests
         },
         iter: 200);
 
+    [Fact]
+    public void Bags_and_flows()
+    {
+        Check(StockBars.Draw(StockSamples.Ledger, StockSamples.Forecast));
+        Gen.Select(Gen.String[Gen.Char['A', 'z'], 1, 60].Array[3, 12], Gen.Double[0.001, 9000].Array[30]).Sample(
+            (names, grams) =>
+            {
+                FlowBox Box(int column, int i) => new(FormattableString.Invariant($"{column} {i}"), names[i], names[(i + 1) % names.Length]);
+                List<FlowBox>[] columns = [.. Enumerable.Range(0, 3).Select(c => Enumerable.Range(0, 1 + (names.Length / (c + 1))).Select(i => Box(c, i % names.Length)).DistinctBy(b => b.Key).ToList())];
+                var links = grams.Select((g, i) => new FlowLink(columns[i % 2][i % columns[i % 2].Count].Key, columns[(i % 2) + 1][i % columns[(i % 2) + 1].Count].Key, g, i % 3 == 0)).ToList();
+                Check(FlowPicture.Draw(new("flow", columns[0], columns[1], columns[2], links)));
+            },
+            iter: 100);
+    }
+
     private static void Check(Picture picture)
     {
         var texts = All(picture.Marks).OfType<Words>().Where(w => w.Text.Length > 0).Select(w => Shrink(BoxOf(w))).ToList();

@@ -17,6 +17,9 @@ internal static class SampleCards
         ["label-small"] = BagLabel.Describe(Samples.Terrace with { Paper = Paper.SmallLabel }),
         ["label-twelve"] = BagLabel.Describe(Samples.Twelve),
         ["label-hostile"] = BagLabel.Describe(Samples.Hostile),
+        ["batch-label"] = BatchLabel.Describe(StockSamples.Label()),
+        ["batch-label-small"] = BatchLabel.Describe(StockSamples.Label() with { Paper = Paper.SmallLabel }),
+        ["batch-label-hostile"] = BatchLabel.Describe(StockSamples.Label("<script>alert(1)</script>\u202E" + new string('x', 160)) with { Address = "http://terrace.example/" + new string('y', 200) }),
         ["year"] = YearSheet.Describe(Samples.Year, Samples.Garden, Samples.Day),
         ["shopping"] = YearSheet.DescribeShopping(Samples.Year, Samples.Garden, Samples.Day),
         ["demo-recipe"] = RecipeCard.Describe(Demo.Recipe),
@@ -28,7 +31,7 @@ internal static class SampleCards
     /// <summary>Every text a card holds, in the order of no surface in particular.</summary>
     public static IEnumerable<string> Texts(CardDocument card)
     {
-        IEnumerable<string> texts = [card.Kind, card.Title, card.First ?? ""];
+        IEnumerable<string> texts = [card.Kind, card.Title, card.First ?? "", card.Address ?? ""];
         return texts.Concat(card.Particulars.Concat(card.Lead is { } lead ? [lead] : []).SelectMany(Of))
             .Concat(card.Sections.Select(s => s.Heading)).Concat(card.Sections.SelectMany(s => s.Blocks).SelectMany(In)).Concat(card.Foot);
     }
