@@ -1,15 +1,18 @@
 using Ashery.Gardens;
 using Ashery.Records.Mapping;
+using Ashery.Records.Tests.Support;
 using CsCheck;
 
 namespace Ashery.Records.Tests;
 
 public sealed class RoundTripTests
 {
-    [Fact]
-    public void Any_garden_comes_back_from_the_file_as_it_went_in()
+    [Theory]
+    [InlineData(Scratch.Sqlite)]
+    [InlineData(Scratch.Postgres)]
+    public void Any_garden_comes_back_from_the_database_as_it_went_in(string database)
     {
-        using var temp = new TempStore();
+        using var temp = Scratch.Of(database);
         var version = 0L;
         RandomGardens.Any.Sample(
             garden =>

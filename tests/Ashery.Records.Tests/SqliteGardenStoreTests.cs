@@ -1,4 +1,5 @@
 using Ashery.Records.Model;
+using Ashery.Records.Postgres;
 using Ashery.Records.Sqlite;
 using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
@@ -7,65 +8,6 @@ namespace Ashery.Records.Tests;
 
 public sealed class SqliteGardenStoreTests
 {
-    [Fact]
-    public void A_new_file_has_no_garden()
-    {
-        using var temp = new TempStore();
-        Assert.False(temp.Store.HasGarden);
-        Assert.Null(temp.Store.Load());
-        Assert.Empty(temp.Store.History(10));
-    }
-
-    [Fact]
-    public void The_second_of_two_windows_is_told_who_was_first_and_changes_nothing()
-    {
-        using var temp = new TempStore();
-        temp.Store.Save(RandomGardens.Small("before"), 0, "begin");
-        var other = temp.Open();
-        Assert.IsType<SaveOutcome.Saved>(other.Save(RandomGardens.Small("first"), 1, "rename to first"));
-        var overtaken = Assert.IsType<SaveOutcome.Overtaken>(temp.Store.Save(RandomGardens.Small("second"), 1, "rename to second"));
-        Assert.Equal("rename to first", overtaken.By.What);
-        Assert.Equal(2, overtaken.By.Version);
-        Assert.Equal("first", temp.Store.Load()!.Garden.Name);
-    }
-
-    [Fact]
-    public void Of_many_savers_at_once_one_wins_each_round()
-    {
-        using var temp = new TempStore();
-        temp.Store.Save(RandomGardens.Small("0"), 0, "begin");
-        for (var round = 1; round <= 5; round++)
-        {
-            var basedOn = round;
-            var outcomes = new SaveOutcome[4];
-            Parallel.For(0, outcomes.Length, i =>
-                outcomes[i] = temp.Store.Save(RandomGardens.Small(FormattableString.Invariant($"{basedOn}")), basedOn, FormattableString.Invariant($"saver {i}")));
-            Assert.Single(outcomes.OfType<SaveOutcome.Saved>());
-        }
-
-        Assert.Equal(6, temp.Store.Load()!.Version);
-    }
-
-    [Fact]
-    public void Earlier_states_can_be_read_again_and_the_oldest_go()
-    {
-        using var temp = new TempStore();
-        const int extra = 5;
-        for (var i = 0; i < SqliteGardenStore.StatesKept + extra; i++)
-        {
-            temp.Store.Save(RandomGardens.Small(FormattableString.Invariant($"garden {i}")), i, FormattableString.Invariant($"change {i}"));
-        }
-
-        Assert.Equal("garden 150", temp.Store.LoadState(151)!.Garden.Name);
-        Assert.Null(temp.Store.LoadState(extra));
-        Assert.NotNull(temp.Store.LoadState(extra + 1));
-        var history = temp.Store.History(1000);
-        Assert.Equal(SqliteGardenStore.StatesKept, history.Count);
-        Assert.Equal(FormattableString.Invariant($"change {SqliteGardenStore.StatesKept + extra - 1}"), history[0].What);
-        using var db = new GardenDb(SqliteOptions.For(temp.FilePath));
-        Assert.Equal(SqliteGardenStore.StatesKept, db.States.Count());
-    }
-
     [Fact]
     public void Every_connection_is_durable()
     {
@@ -85,9 +27,13 @@ public sealed class SqliteGardenStoreTests
     [Fact]
     public void The_model_has_no_change_without_a_migration()
     {
-        using var db = new GardenDb(SqliteOptions.For("unused.db"));
-        Assert.False(db.Database.HasPendingModelChanges());
-        Assert.NotEmpty(db.Database.GetMigrations());
+        using var file = new GardenDb(SqliteOptions.For("unused.db"));
+        using var server = new GardenDb(PostgresOptions.For("Host=unused"));
+        foreach (var db in new[] { file, server })
+        {
+            Assert.False(db.Database.HasPendingModelChanges());
+            Assert.NotEmpty(db.Database.GetMigrations());
+        }
     }
 
     [Fact]

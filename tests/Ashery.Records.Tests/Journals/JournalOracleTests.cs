@@ -1,4 +1,5 @@
 using Ashery.Journal;
+using Ashery.Records.Tests.Support;
 using CsCheck;
 
 namespace Ashery.Records.Tests.Journals;
@@ -15,10 +16,12 @@ public sealed class JournalOracleTests
         from most in Gen.Int[1, 60]
         select new JournalQuery { Pots = [.. pots], Kinds = [.. kinds], From = days.Item1, To = days.Item2, TasksOf = tasks, Words = words, AtMost = most };
 
-    [Fact]
-    public void Every_entry_comes_back_as_it_went_in()
+    [Theory]
+    [InlineData(Scratch.Sqlite)]
+    [InlineData(Scratch.Postgres)]
+    public void Every_entry_comes_back_as_it_went_in(string database)
     {
-        using var temp = new TempStore();
+        using var temp = Scratch.Of(database);
         var journal = temp.Journal();
         RandomEntries.Any.Sample(
             entry =>
@@ -32,10 +35,12 @@ public sealed class JournalOracleTests
             threads: 1);
     }
 
-    [Fact]
-    public void The_store_answers_as_the_plain_list_does()
+    [Theory]
+    [InlineData(Scratch.Sqlite)]
+    [InlineData(Scratch.Postgres)]
+    public void The_store_answers_as_the_plain_list_does(string database)
     {
-        using var temp = new TempStore();
+        using var temp = Scratch.Of(database);
         var store = temp.Journal();
         var plain = new PlainJournal(TimeProvider.System);
         var known = new List<Entry>();

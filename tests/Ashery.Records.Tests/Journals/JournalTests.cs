@@ -1,14 +1,17 @@
 using Ashery.Journal;
+using Ashery.Records.Tests.Support;
 
 namespace Ashery.Records.Tests.Journals;
 
 /// <summary>What the journal promises, one by one.</summary>
 public sealed class JournalTests
 {
-    [Fact]
-    public void The_same_tap_sent_five_times_counts_once()
+    [Theory]
+    [InlineData(Scratch.Sqlite)]
+    [InlineData(Scratch.Postgres)]
+    public void The_same_tap_sent_five_times_counts_once(string database)
     {
-        using var temp = new TempStore();
+        using var temp = Scratch.Of(database);
         var journal = temp.Journal();
         var tap = EntryChange.New(RandomEntries.Note("fed", 1, "rose-1"));
         for (var i = 0; i < 5; i++)
@@ -21,10 +24,12 @@ public sealed class JournalTests
         Assert.Single(journal.Revisions(tap.Id));
     }
 
-    [Fact]
-    public void A_tap_that_arrives_again_does_not_undo_what_was_made_of_it()
+    [Theory]
+    [InlineData(Scratch.Sqlite)]
+    [InlineData(Scratch.Postgres)]
+    public void A_tap_that_arrives_again_does_not_undo_what_was_made_of_it(string database)
     {
-        using var temp = new TempStore();
+        using var temp = Scratch.Of(database);
         var journal = temp.Journal();
         var tap = EntryChange.New(RandomEntries.Note("fed", 1, "rose-1"));
         journal.Write([tap]);
@@ -38,10 +43,12 @@ public sealed class JournalTests
         Assert.Equal(3, journal.Revisions(tap.Id).Count);
     }
 
-    [Fact]
-    public void The_second_of_two_people_sees_what_the_first_made_of_it_and_changes_nothing()
+    [Theory]
+    [InlineData(Scratch.Sqlite)]
+    [InlineData(Scratch.Postgres)]
+    public void The_second_of_two_people_sees_what_the_first_made_of_it_and_changes_nothing(string database)
     {
-        using var temp = new TempStore();
+        using var temp = Scratch.Of(database);
         var entry = RandomEntries.Note("first words");
         temp.Journal("Ana").Write([EntryChange.New(entry)]);
         temp.Journal("Ben").Write([new(entry.Id, 1, entry with { Note = "Ben's words" })]);
@@ -53,10 +60,12 @@ public sealed class JournalTests
         Assert.Null(temp.Journal().Find(other.Id));
     }
 
-    [Fact]
-    public void Undo_brings_back_what_stood_before_and_can_be_undone()
+    [Theory]
+    [InlineData(Scratch.Sqlite)]
+    [InlineData(Scratch.Postgres)]
+    public void Undo_brings_back_what_stood_before_and_can_be_undone(string database)
     {
-        using var temp = new TempStore();
+        using var temp = Scratch.Of(database);
         var journal = temp.Journal();
         var entry = RandomEntries.Note("one");
         journal.Write([EntryChange.New(entry)]);
@@ -77,10 +86,12 @@ public sealed class JournalTests
         Assert.IsType<JournalOutcome.NotThere>(journal.Undo(Guid.NewGuid(), 1));
     }
 
-    [Fact]
-    public void Gardens_of_one_database_do_not_see_each_other()
+    [Theory]
+    [InlineData(Scratch.Sqlite)]
+    [InlineData(Scratch.Postgres)]
+    public void Gardens_of_one_database_do_not_see_each_other(string database)
     {
-        using var temp = new TempStore();
+        using var temp = Scratch.Of(database);
         var entry = RandomEntries.Note("secret", 1, "rose-1");
         temp.Records.Journal("one").Write([EntryChange.New(entry)]);
         temp.Records.Garden("one").Save(RandomGardens.Small("first"), 0, "begin");
@@ -98,10 +109,12 @@ public sealed class JournalTests
         Assert.False(temp.Records.Garden(IRecords.Home).HasGarden);
     }
 
-    [Fact]
-    public void Writers_at_once_get_numbers_of_their_own()
+    [Theory]
+    [InlineData(Scratch.Sqlite)]
+    [InlineData(Scratch.Postgres)]
+    public void Writers_at_once_get_numbers_of_their_own(string database)
     {
-        using var temp = new TempStore();
+        using var temp = Scratch.Of(database);
         Parallel.For(0, 8, i =>
         {
             for (var n = 0; n < 5; n++)
@@ -112,10 +125,12 @@ public sealed class JournalTests
         Assert.Equal(Enumerable.Range(1, 40).Select(static n => (long)n), temp.Journal().Latest(100).Select(static e => e.Sequence).Order());
     }
 
-    [Fact]
-    public void A_removed_entry_is_not_found_but_its_revisions_are()
+    [Theory]
+    [InlineData(Scratch.Sqlite)]
+    [InlineData(Scratch.Postgres)]
+    public void A_removed_entry_is_not_found_but_its_revisions_are(string database)
     {
-        using var temp = new TempStore();
+        using var temp = Scratch.Of(database);
         var journal = temp.Journal("Ana");
         var entry = RandomEntries.Note("gone soon", 1, "rose-1");
         journal.Write([EntryChange.New(entry)]);

@@ -46,7 +46,7 @@ public class FolderOrderTests
     [Fact]
     public void Namespaces_are_folders()
     {
-        foreach (var project in new[] { "Ashery", "Ashery.Exchange", "Ashery.Cards", "Ashery.Cli", "Ashery.Records", "Ashery.Records.Sqlite" })
+        foreach (var project in new[] { "Ashery", "Ashery.Exchange", "Ashery.Cards", "Ashery.Cli", "Ashery.Records", "Ashery.Records.Sqlite", "Ashery.Records.Postgres", "Ashery.Records.Moving" })
         {
             foreach (var file in Plan.Files(Path.Combine("src", project), "*.cs").Where(static f => !f.Contains("Migrations", StringComparison.Ordinal)))
             {

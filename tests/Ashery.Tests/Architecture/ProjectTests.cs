@@ -11,10 +11,12 @@ public class ProjectTests
         ["Ashery.Exchange"] = (["Ashery"], ["CsvHelper", "Ical.Net"]),
         ["Ashery.Records"] = (["Ashery", "Ashery.Exchange"], ["Microsoft.EntityFrameworkCore.Relational"]),
         ["Ashery.Records.Sqlite"] = (["Ashery.Records"], ["Microsoft.EntityFrameworkCore.Sqlite", "Microsoft.EntityFrameworkCore.Design"]),
+        ["Ashery.Records.Postgres"] = (["Ashery.Records"], ["Npgsql.EntityFrameworkCore.PostgreSQL", "Microsoft.EntityFrameworkCore.Design"]),
+        ["Ashery.Records.Moving"] = (["Ashery.Records.Sqlite", "Ashery.Records.Postgres"], []),
         ["Ashery.Cards"] = (["Ashery"], ["PDFsharp"]),
         ["Ashery.Photos"] = (["Ashery"], ["SkiaSharp", "SkiaSharp.NativeAssets.Linux.NoDependencies", "MetadataExtractor"]),
-        ["Ashery.Cli"] = (["Ashery", "Ashery.Exchange", "Ashery.Records.Sqlite", "Ashery.Cards"], ["System.CommandLine"]),
-        ["Ashery.Web"] = (["Ashery", "Ashery.Exchange", "Ashery.Records.Sqlite", "Ashery.Cards", "Ashery.Photos"], []),
+        ["Ashery.Cli"] = (["Ashery", "Ashery.Exchange", "Ashery.Records.Moving", "Ashery.Cards"], ["System.CommandLine"]),
+        ["Ashery.Web"] = (["Ashery", "Ashery.Exchange", "Ashery.Records.Moving", "Ashery.Cards", "Ashery.Photos"], []),
     };
 
     public static TheoryData<string> Projects => [.. Directory.GetDirectories(Path.Combine(Plan.Root(), "src")).Select(static d => Path.GetFileName(d))];
