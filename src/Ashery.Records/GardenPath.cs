@@ -18,5 +18,8 @@ public static class GardenPath
         return Path.Combine(data, "ashery", "garden.db");
     }
 
+    /// <summary>The address of a PostgreSQL database in <c>ASHERY_DATABASE</c>; null where the garden is a file.</summary>
+    public static string? Server(Func<string, string?> environment) => environment("ASHERY_DATABASE") is { Length: > 0 } address ? address : null;
+
     public static string Default() => Default(Environment.GetEnvironmentVariable);
 }

@@ -6,17 +6,13 @@ namespace Ashery.Records.Tests;
 /// <summary>A garden file in a folder of its own, gone afterwards.</summary>
 internal sealed class TempStore : IDisposable
 {
-    private readonly string folder = Directory.CreateTempSubdirectory("ashery-records-").FullName;
+    private readonly string folder = Support.Scratch.NewFolder();
 
     public TempStore() => Store = Open();
 
     public string FilePath => Path.Combine(folder, "garden.db");
 
     public SqliteGardenStore Store { get; }
-
-    public SqliteRecords Records => Store.Records;
-
-    public IJournal Journal(string by = "") => Records.Journal(IRecords.Home, by);
 
     public SqliteGardenStore Open()
     {

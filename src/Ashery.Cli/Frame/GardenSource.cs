@@ -37,8 +37,8 @@ internal sealed class GardenSource
                 && given.Take(TextFile.Write(name, GardenFile.Write(changed), "garden")) is not null ? changed : null;
         }
 
-        var path = GardenPath.Default(terminal.Environment);
-        var stored = File.Exists(path) ? StoredGardens.Load(path) : null;
+        var path = Place(terminal);
+        var stored = IsThere(path, terminal) ? StoredGardens.Load(path) : null;
         if (stored is { Ok: false } && otherwise is null)
         {
             given.AddRange(stored.Problems);
@@ -79,8 +79,8 @@ internal sealed class GardenSource
 
     private static Garden? Stored(Given given, Terminal terminal)
     {
-        var path = GardenPath.Default(terminal.Environment);
-        if (File.Exists(path))
+        var path = Place(terminal);
+        if (IsThere(path, terminal))
         {
             var garden = given.Take(StoredGardens.Load(path));
             if (garden is not null || given.Wrong)
@@ -92,6 +92,10 @@ internal sealed class GardenSource
         NoGarden(given);
         return null;
     }
+
+    private static string Place(Terminal terminal) => GardenPath.Server(terminal.Environment) ?? GardenPath.Default(terminal.Environment);
+
+    private static bool IsThere(string place, Terminal terminal) => GardenPath.Server(terminal.Environment) is not null || File.Exists(place);
 
     private static void NoGarden(Given given) => given.Add(new Problem(
         "garden",

@@ -2,7 +2,7 @@ using System.Runtime.CompilerServices;
 using Ashery.Gardens;
 using Ashery.Problems;
 using Ashery.Records;
-using Ashery.Records.Sqlite;
+using Ashery.Records.Moving;
 
 namespace Ashery.Cli.Frame;
 
@@ -10,31 +10,28 @@ namespace Ashery.Cli.Frame;
 internal static class StoredGardens
 {
     [MethodImpl(MethodImplOptions.NoInlining)]
-    public static Result<StoredGarden> Load(string path)
-    {
-        var store = SqliteGardenStore.Open(path);
-        if (!store.Ok)
-        {
-            return Result.Fail<StoredGarden>(store.Problems);
-        }
-
-        return store.Value.Load() is { } stored
-            ? Result.Of(stored)
-            : Result.Fail<StoredGarden>("garden", "The garden file holds no garden yet.", "Start ./run once and enter it there, or try --demo.");
-    }
+    public static Result<StoredGarden> Load(string place) => With(place, static store => store.Load() is { } stored
+        ? Result.Of(stored)
+        : Result.Fail<StoredGarden>("garden", "There is no garden stored yet.", "Start ./run once and enter it there, or try --demo."));
 
     /// <summary>Saves a changed garden; a change made meanwhile by another window is not overwritten.</summary>
     [MethodImpl(MethodImplOptions.NoInlining)]
-    public static Result<string> Save(string path, Garden garden, long basedOn, string what)
-    {
-        var store = SqliteGardenStore.Open(path);
-        if (!store.Ok)
-        {
-            return Result.Fail<string>(store.Problems);
-        }
-
-        return store.Value.Save(garden, basedOn, what) is SaveOutcome.Overtaken by
+    public static Result<string> Save(string place, Garden garden, long basedOn, string what) => With(place, store =>
+        store.Save(garden, basedOn, what) is SaveOutcome.Overtaken by
             ? Result.Fail<string>("garden", $"The garden was changed meanwhile ({by.By.What}).", "Run the command again on the garden as it is now; nothing was written.")
-            : Result.Of(path);
+            : Result.Of(place));
+
+    private static Result<T> With<T>(string place, Func<IGardenStore, Result<T>> work)
+        where T : class
+    {
+        try
+        {
+            var records = Databases.Open(place);
+            return records.Ok ? work(records.Value.Garden(IRecords.Home)) : Result.Fail<T>(records.Problems);
+        }
+        catch (StorageTrouble trouble)
+        {
+            return Result.Fail<T>(trouble.Problem);
+        }
     }
 }

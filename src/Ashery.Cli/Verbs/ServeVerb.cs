@@ -9,11 +9,14 @@ namespace Ashery.Cli.Verbs;
 /// <summary>Becomes the web program, which is published apart: nothing of the web is loaded into this process.</summary>
 internal sealed class ServeVerb : Verb
 {
-    private readonly ValueOption port;
+    private readonly ValueOption port, database;
 
     public ServeVerb()
-        : base("serve", "Serve the web application on this machine, with the stored garden or a demo garden at first") =>
+        : base("serve", "Serve the web application on this machine, with the stored garden or a demo garden at first")
+    {
         port = Add(new ValueOption("--port", "NUMBER", "Port to listen on; without it the first free one from 8741 on"));
+        database = Add(new ValueOption("--database", "ADDRESS", "A PostgreSQL database in place of the garden file; ASHERY_DATABASE says the same"));
+    }
 
     public override string Details => "Only this machine reaches it (127.0.0.1). Ctrl+C stops it. With --json the command to run is printed, not run.";
 
@@ -21,6 +24,7 @@ internal sealed class ServeVerb : Verb
     [
         ("At the usual address:", "ashery serve"),
         ("At a port of your choice:", "ashery serve --port 8123"),
+        ("With the gardens in PostgreSQL:", "ashery serve --database postgres://ash@localhost/ash"),
     ];
 
     public override int Run(Given given, Terminal terminal)
@@ -37,9 +41,18 @@ internal sealed class ServeVerb : Verb
             return Faults.WrongUse(terminal, this, given);
         }
 
-        string[] command = chosen > 0
-            ? ["dotnet", program!, "--port", chosen.ToString(CultureInfo.InvariantCulture)]
-            : ["dotnet", program!];
+        List<string> words = ["dotnet", program!];
+        if (chosen > 0)
+        {
+            words.AddRange(["--port", chosen.ToString(CultureInfo.InvariantCulture)]);
+        }
+
+        if (given.Has(database) && given.Text(database) is { } address)
+        {
+            words.AddRange(["--database", address]);
+        }
+
+        string[] command = [.. words];
         if (given.Has(Json))
         {
             terminal.Output.Write(CliJson.Write(new ServeJson(command)));

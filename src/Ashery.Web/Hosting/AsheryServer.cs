@@ -2,7 +2,7 @@ using System.Net;
 using System.Net.Sockets;
 using Ashery.Problems;
 using Ashery.Records;
-using Ashery.Records.Sqlite;
+using Ashery.Records.Moving;
 using Ashery.Web.Components;
 using Ashery.Web.Downloads;
 using Ashery.Web.Gardens;
@@ -62,7 +62,7 @@ public static class AsheryServer
     /// <summary>The application, not yet started.</summary>
     public static Result<WebApplication> Build(ServerOptions options)
     {
-        var records = SqliteRecords.Open(options.GardenFile, options.Clock);
+        var records = Databases.Open(options.Database ?? options.GardenFile, options.Clock);
         if (!records.Ok)
         {
             return Result.Fail<WebApplication>(records.Problems);
@@ -86,7 +86,7 @@ public static class AsheryServer
         // Keys only sign the forms of this machine's own pages; they lie beside the garden, readable by its owner.
         builder.Logging.AddFilter("Microsoft.AspNetCore.DataProtection", LogLevel.Error);
         builder.Services.AddDataProtection().SetApplicationName("Ashery")
-            .PersistKeysToFileSystem(new DirectoryInfo(Path.Combine(Path.GetDirectoryName(records.Value.FilePath)!, "keys")));
+            .PersistKeysToFileSystem(new DirectoryInfo(Path.Combine(Path.GetDirectoryName(Path.GetFullPath(options.GardenFile))!, "keys")));
         if (options.Urls is null)
         {
             // Only this machine's names: a page elsewhere cannot reach the garden by pointing its own name here.

@@ -19,12 +19,15 @@ public sealed record ServerOptions
     /// <summary>File of the garden.</summary>
     public required string GardenFile { get; init; }
 
+    /// <summary>Address of a PostgreSQL database to use in place of the file; null: the file.</summary>
+    public string? Database { get; init; }
+
     public TimeProvider Clock { get; init; } = TimeProvider.System;
 
-    /// <summary>Reads <c>--port N</c>, <c>--garden FILE</c> and <c>--urls ADDRESSES</c>.</summary>
+    /// <summary>Reads <c>--port N</c>, <c>--garden FILE</c>, <c>--database ADDRESS</c> and <c>--urls ADDRESSES</c>.</summary>
     public static Result<ServerOptions> Read(IReadOnlyList<string> args, Func<string, string?> environment)
     {
-        var options = new ServerOptions { GardenFile = GardenPath.Default(environment), Urls = NotEmpty(environment("ASPNETCORE_URLS")) };
+        var options = new ServerOptions { GardenFile = GardenPath.Default(environment), Urls = NotEmpty(environment("ASPNETCORE_URLS")), Database = GardenPath.Server(environment) };
         for (var i = 0; i < args.Count; i += 2)
         {
             var value = i + 1 < args.Count ? args[i + 1] : null;
@@ -38,12 +41,15 @@ public sealed record ServerOptions
                 case "--garden" when NotEmpty(value) is { } file:
                     options = options with { GardenFile = file };
                     break;
+                case "--database" when NotEmpty(value) is { } database:
+                    options = options with { Database = database };
+                    break;
                 case "--urls" when NotEmpty(value) is { } urls:
                     options = options with { Urls = urls };
                     break;
                 default:
                     return Result.Fail<ServerOptions>(
-                        args[i], "This is not understood here.", "Use --port NUMBER, --garden FILE.db or --urls http://ADDRESS:PORT.");
+                        args[i], "This is not understood here.", "Use --port NUMBER, --garden FILE.db, --database postgres://USER@HOST/NAME or --urls http://ADDRESS:PORT.");
             }
         }
 

@@ -31,7 +31,7 @@ public sealed class JournalOracleTests
                 Assert.Equal(Written.Out(entry), Written.Out(written.Entries[0].Entry));
                 Assert.Equal(Written.Out(entry), Written.Out(journal.Find(entry.Id)!.Entry));
             },
-            iter: 200,
+            iter: 100,
             threads: 1);
     }
 
@@ -84,7 +84,7 @@ public sealed class JournalOracleTests
                 Same(plain.Revisions(of.Id), store.Revisions(of.Id));
                 Same(plain.Latest(7), store.Latest(7));
             },
-            iter: 400,
+            iter: 200,
             threads: 1);
     }
 

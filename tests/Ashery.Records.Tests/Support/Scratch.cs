@@ -23,13 +23,21 @@ public abstract class Scratch : IDisposable
 
     public IJournal Journal(string by = "") => Records.Journal(IRecords.Home, by);
 
+    /// <summary>A folder in memory where there is one: these tests are about what is written, not about how fast a disk is.</summary>
+    public static string NewFolder()
+    {
+        const string memory = "/dev/shm";
+        var folder = Path.Combine(Directory.Exists(memory) ? memory : Path.GetTempPath(), $"ashery-records-{Guid.NewGuid():N}");
+        return Directory.CreateDirectory(folder).FullName;
+    }
+
     public static Scratch Of(string kind) => kind == Sqlite ? new SqliteScratch() : new PostgresScratch();
 
     public abstract void Dispose();
 
     private sealed class SqliteScratch : Scratch
     {
-        private readonly string folder = Directory.CreateTempSubdirectory("ashery-records-").FullName;
+        private readonly string folder = NewFolder();
 
         public SqliteScratch() => Records = Open();
 

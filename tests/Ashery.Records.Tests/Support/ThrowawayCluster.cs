@@ -19,6 +19,9 @@ internal static class ThrowawayCluster
     private static int databases;
     private static bool hasTemplate;
 
+    // Held, or its input would end when the memory of it is cleared up.
+    private static Process? keeper;
+
     /// <summary>Address of a fresh database with the tables in it, or an empty one.</summary>
     public static string NewDatabase(Action<string>? fillTemplate = null)
     {
@@ -91,7 +94,7 @@ internal static class ThrowawayCluster
             start.ArgumentList.Add(word);
         }
 
-        var keeper = Process.Start(start)!;
+        keeper = Process.Start(start)!;
         var said = keeper.StandardOutput.ReadLine();
         Assert.True(said == "ready", "PostgreSQL did not start: " + said + keeper.StandardOutput.ReadToEndAsync().Wait(1000));
         port = int.Parse(free, CultureInfo.InvariantCulture);
