@@ -37,6 +37,8 @@ public sealed class SqliteGardenStore : IGardenStore
 
     public StoredGarden? LoadState(long version) => home.LoadState(version);
 
+    public IReadOnlyDictionary<string, DateTimeOffset> PotsSince() => home.PotsSince();
+
     public SaveOutcome Save(Garden garden, long basedOn, string what) => home.Save(garden, basedOn, what);
 
     public IReadOnlyList<Change> History(int atMost) => home.History(atMost);

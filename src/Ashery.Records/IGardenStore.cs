@@ -25,6 +25,9 @@ public interface IGardenStore
 
     /// <summary>The latest changes, newest first.</summary>
     IReadOnlyList<Change> History(int atMost);
+
+    /// <summary>When each pot, by its id, first stood in a state that is still kept.</summary>
+    IReadOnlyDictionary<string, DateTimeOffset> PotsSince();
 }
 
 /// <summary>A garden and which state of it this is.</summary>

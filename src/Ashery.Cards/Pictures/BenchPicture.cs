@@ -9,7 +9,7 @@ namespace Ashery.Cards.Pictures;
 /// </summary>
 public static class BenchPicture
 {
-    private const double High = 132, PotHigh = 40, TagHigh = 30;
+    private const double High = 118, PotHigh = 34, TagHigh = 22, Few = 8;
     private const int MostRows = 6;
 
     private static readonly double[] Sides = [-1, 1];
@@ -18,17 +18,17 @@ public static class BenchPicture
 
     public static Picture Draw(IReadOnlyList<BenchPot> pots, double wide = 360, string id = "bench")
     {
-        var inRow = Math.Max(3, (int)(wide / 88));
+        var inRow = Math.Max(3, (int)(wide / (pots.Count <= Few ? 86 : 59)));
         var shown = Math.Min(pots.Count, inRow * MostRows);
         var rows = Math.Max(1, (shown + inRow - 1) / inRow);
         var marks = new List<Mark>();
         var largest = pots.Count == 0 ? 1 : pots.Max(static p => p.Litres);
         for (var row = 0; row < rows; row++)
         {
-            var (first, ground) = (row * inRow, ((row + 1) * High) - 26);
+            var (first, ground) = (row * inRow, ((row + 1) * High) - 22);
             marks.Add(new Shape([new(4, ground), new(wide - 4, ground), new(wide - 4, ground + 5), new(4, ground + 5)], Tone.Line));
             var count = Math.Min(inRow, shown - first);
-            var step = wide / Math.Max(count, Math.Min(inRow, 3));
+            var step = wide / (rows > 1 ? inRow : Math.Max(count, 3));
             for (var i = 0; i < count; i++)
             {
                 var pot = pots[first + i];
@@ -48,8 +48,8 @@ public static class BenchPicture
     private static IEnumerable<Mark> One(BenchPot pot, Spot foot, double largest, double step)
     {
         // Volumes go by the cube; a small pot is still seen.
-        var size = Math.Max(0.55, Math.Cbrt(pot.Litres / largest));
-        var (high, half) = (PotHigh * size, 24 * size);
+        var size = Math.Max(0.6, Math.Cbrt(pot.Litres / largest));
+        var (high, half) = (PotHigh * size, 20 * size);
         var rim = foot.Y - high;
         var isOver = pot.Sign is BenchSign.Given or BenchSign.Skipped or BenchSign.Coming;
         var (fill, edge) = isOver ? (Tone.Sheet, Tone.Edge) : (Tone.EmberWash, Tone.Ember);
@@ -60,7 +60,7 @@ public static class BenchPicture
 
         yield return new Shape([new(foot.X - (half * 0.86), rim + (high * 0.16)), new(foot.X + (half * 0.86), rim + (high * 0.16)), new(foot.X + (half * 0.62), foot.Y), new(foot.X - (half * 0.62), foot.Y)], fill, edge, 1.5);
         yield return new Shape([new(foot.X - half, rim), new(foot.X + half, rim), new(foot.X + half, rim + (high * 0.2)), new(foot.X - half, rim + (high * 0.2))], fill, edge, 1.5);
-        var top = foot.Y - PotHigh - 52;
+        var top = foot.Y - PotHigh - 57;
         if (pot.Kind is { } kind)
         {
             var sign = pot.Sign is BenchSign.Due or BenchSign.Coming ? 0 : 11;
@@ -75,13 +75,13 @@ public static class BenchPicture
             }
         }
 
-        yield return new Words(new(foot.X, foot.Y + 19), TextWidth.Fit(Safe.Plain(pot.Name), step - 8, 12), 12, Tone.Ink, Anchor.Middle);
+        yield return new Words(new(foot.X, foot.Y + 17), TextWidth.Fit(Safe.Plain(pot.Name), step - 5, 11), 11, Tone.Ink, Anchor.Middle);
     }
 
     /// <summary>Two leaves on each side and a flower: enough to be a plant.</summary>
     private static IEnumerable<Mark> Plant(Spot soil, double size, bool isPale)
     {
-        var (fill, r) = (isPale ? Tone.LeafWash : Tone.Leaf, 15 * size);
+        var (fill, r) = (isPale ? Tone.LeafWash : Tone.Leaf, 12.5 * size);
         yield return new Strokes([(soil, new(soil.X, soil.Y - (1.9 * r)))], Tone.Leaf, 1.5);
         foreach (var side in Sides)
         {

@@ -56,6 +56,13 @@ public sealed class DbGardenStore(DatabaseEngine engine, TimeProvider clock, str
             .Select(s => new Change(s.Version, new DateTimeOffset(s.SavedAtTicks, TimeSpan.Zero), s.What, s.By))];
     });
 
+    public IReadOnlyDictionary<string, DateTimeOffset> PotsSince() => engine.Run<IReadOnlyDictionary<string, DateTimeOffset>>(() =>
+    {
+        using var db = engine.Connect();
+        return (from state in Mine(db) from pot in state.Pots group state.SavedAtTicks by pot.PotId into times select new { times.Key, First = times.Min() })
+            .AsEnumerable().ToDictionary(static p => p.Key, static p => new DateTimeOffset(p.First, TimeSpan.Zero), StringComparer.Ordinal);
+    });
+
     private SaveOutcome TrySave(Garden value, long basedOn, string what)
     {
         using var db = engine.Connect();

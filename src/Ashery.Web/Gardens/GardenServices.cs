@@ -15,6 +15,8 @@ internal static class GardenServices
         services.AddScoped(static s => s.GetRequiredService<IRecords>().Journal(Whose(s).Key, Whose(s).By));
         services.AddSingleton<GardenCache>();
         services.AddScoped<GardenDesk>();
+        services.AddSingleton<TodayCache>();
+        services.AddScoped<TodayDesk>();
         services.AddSingleton<FitDesk>();
     }
 

@@ -3,6 +3,7 @@ using System.Net.Sockets;
 using Ashery.Problems;
 using Ashery.Records;
 using Ashery.Records.Moving;
+using Ashery.Web.Api;
 using Ashery.Web.Components;
 using Ashery.Web.Downloads;
 using Ashery.Web.Gardens;
@@ -118,6 +119,8 @@ public static class AsheryServer
         app.MapStaticAssets();
         app.MapGet("/health", () => "ok");
         app.MapGet(LookSheet.Path, LookSheet.Send);
+        app.MapGet(WorkerScript.Path, WorkerScript.Send);
+        app.MapJournal();
         app.MapPost("/light", ColourScheme.Choose);
         app.MapDownloads();
         app.MapRazorComponents<App>();

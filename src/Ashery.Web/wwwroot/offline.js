@@ -157,7 +157,10 @@
     await show();
     const sent = await send();
     if (sent.reached && (await queue.all(owner())).every(tap => tap.id !== entry.id)) {
-      location.assign(form.dataset.entryThen ? `${form.dataset.entryThen}${form.dataset.entryThen.includes("?") ? "&" : "?"}done=${entry.id}` : location.href);
+      const to = new URL(form.dataset.entryThen ?? location.href, location.href);
+      to.searchParams.set("saved", sent.saved);
+      to.hash = "";
+      location.assign(to);
     }
   };
 

@@ -48,9 +48,10 @@
   // Sends what waits for one owner (garden and person). Gives how many the server has now, and whether it could be reached.
   const sendNow = async owner => {
     let written = 0;
+    let saved = "";
     for (;;) {
       const waiting = (await all(owner)).filter(tap => tap.state === "waiting").slice(0, most);
-      if (waiting.length === 0) return { reached: true, written };
+      if (waiting.length === 0) return { reached: true, written, saved };
       let results;
       try {
         const answer = await fetch("/api/journal", {
@@ -59,7 +60,9 @@
           body: JSON.stringify(waiting.map(tap => tap.entry)),
           redirect: "error",
         });
-        results = [200, 409, 422].includes(answer.status) ? (await answer.json()).results : null;
+        const said = [200, 409, 422].includes(answer.status) ? await answer.json() : {};
+        results = said.results;
+        saved = said.saved || saved;
         if (!Array.isArray(results) || results.length !== waiting.length) return { reached: true, written, refused: answer.status };
       } catch {
         return { reached: false, written };

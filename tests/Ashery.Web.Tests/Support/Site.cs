@@ -33,10 +33,10 @@ internal sealed class Site : IAsyncDisposable
 
     public Garden Garden => Store.Load()!.Garden;
 
-    public static async Task<Site> StartAsync()
+    public static async Task<Site> StartAsync(StoppedClock? clock = null)
     {
         var fresh = Directory.CreateTempSubdirectory("ashery-web-").FullName;
-        var built = AsheryServer.Build(new ServerOptions { Port = 0, GardenFile = Path.Combine(fresh, "garden.db"), Clock = new StoppedClock() });
+        var built = AsheryServer.Build(new ServerOptions { Port = 0, GardenFile = Path.Combine(fresh, "garden.db"), Clock = clock ?? new StoppedClock() });
         Assert.True(built.Ok, string.Join(' ', built.Problems));
         await built.Value.StartAsync();
         return new Site(fresh, built.Value);

@@ -75,6 +75,15 @@ public abstract class GardenPage : ComponentBase
 
     private void GoOn(string path, string saved) => Nav.NavigateTo($"{path}{(path.Contains('?', StringComparison.Ordinal) ? '&' : '?')}saved={saved}");
 
+    /// <summary>Asks the browser to keep this page for when there is no network (docs/offline.md).</summary>
+    protected void KeepOffline()
+    {
+        if (Http is { Response.HasStarted: false })
+        {
+            Http.Response.Headers["Ashery-Offline"] = "keep";
+        }
+    }
+
     protected void NotHere()
     {
         if (Http is not null)
