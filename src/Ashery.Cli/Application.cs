@@ -23,6 +23,7 @@ internal static class Application
         new YearVerb(),
         new WeatherVerb(),
         new PotVerb(),
+        new ClinicVerb(),
         new CardVerb(),
         new ShelfVerb(),
         new MaterialsVerb(),

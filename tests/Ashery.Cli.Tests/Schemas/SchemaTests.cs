@@ -5,6 +5,7 @@ using Ashery.Cli.Tests.Frame;
 using Ashery.Cli.Verbs;
 using Ashery.Exchange.Calendar;
 using Ashery.Exchange.Catalogue;
+using Ashery.Exchange.Clinic;
 using Ashery.Exchange.Gardens;
 using Ashery.Exchange.Materials;
 using Ashery.Exchange.Mix;
@@ -37,6 +38,7 @@ public class SchemaTests
         ["dose"] = (DoseJsonContext.Shared.DoseJson, "Output of ashery dose --json"),
         ["weather"] = (WeatherJsonContext.Shared.WeatherJson, "Output of ashery weather --json"),
         ["pot"] = (PotJsonContext.Shared.PotJson, "Output of ashery pot --json"),
+        ["clinic"] = (ClinicJsonContext.Shared.ClinicJson, "Output of ashery clinic --json"),
         ["year"] = (YearJsonContext.Shared.YearJson, "Output of ashery year --json"),
         ["year-fit"] = (FittedYearJsonContext.Shared.FittedYearJson, "Output of ashery year --fit --json"),
         ["card"] = (CardJsonContext.Shared.CardJson, "Output of ashery card --json"),
@@ -75,6 +77,7 @@ public class SchemaTests
         { "dose", "dose --demo --on 2026-06-15 --pot p07 --state p07=dry --max-temp 38" },
         { "weather", "weather --demo --days 400 --shelter shade-50" },
         { "pot", "pot --demo --draws 50 --days 100" },
+        { "clinic", "clinic --demo" },
         { "year", "year --demo --from 2026-03-01" },
         { "year-fit", "year --demo --from 2026-03-01 --fit --draws 20" },
         { "card", "card --crop fuchsia --demo --batch 1kg" },

@@ -31,6 +31,8 @@ public class ApprovedTextTests
         { "weather", 0, "weather --demo --from 2026-03-01" },
         { "weather-balcony", 0, "weather --demo --from 2026-03-01 --days 3000 --seed 7 --shelter balcony --elevation 12 --coast" },
         { "pot", 0, "pot --demo --draws 60" },
+        { "clinic", 0, "clinic --demo" },
+        { "clinic-fields", 0, "clinic --fields" },
         { "card", 0, "card --ratio 3:1:2 --from urea,mkp,potassium-nitrate --batch 500g --name Spring" },
         { "shelf", 0, "shelf --demo" },
         { "materials", 0, "materials --search potash" },

@@ -7,20 +7,31 @@ namespace Ashery.Clinic.Cases;
 /// <param name="Trust">1 for what was seen or measured, less for what a model says.</param>
 internal sealed record CaseAnswer(int Question, double[] Weights, string Given, double Trust = 1)
 {
-    /// <summary>Two answers to one question: what both allow; where that is nothing, either.</summary>
-    public CaseAnswer And(CaseAnswer other)
+    // Below this a choice is taken for shut out by one of the answers.
+    private const double Allowed = 0.05;
+
+    /// <summary>Several answers to one question: what all allow; where that is nothing, any. Their order cannot matter, in figures or in words.</summary>
+    public static CaseAnswer Together(IReadOnlyList<CaseAnswer> answers)
     {
-        var both = new double[Weights.Length];
-        var either = new double[Weights.Length];
-        for (var i = 0; i < both.Length; i++)
+        if (answers.Count == 1)
         {
-            both[i] = Weights[i] * other.Weights[i];
-            either[i] = Math.Max(Weights[i], other.Weights[i]);
+            return answers[0];
         }
 
-        // The words are put in order of the alphabet, so that the order of answers cannot show either.
-        var (first, second) = string.CompareOrdinal(Given, other.Given) <= 0 ? (Given, other.Given) : (other.Given, Given);
-        var weights = Array.Exists(both, static w => w > 0.05) ? both : either;
-        return new(Question, weights, first == second ? first : $"{first}; {second}", Math.Max(Trust, other.Trust));
+        var sorted = answers.OrderBy(static a => a.Given, StringComparer.Ordinal).ThenBy(static a => string.Join(' ', a.Weights), StringComparer.Ordinal).ToList();
+        var all = (double[])sorted[0].Weights.Clone();
+        var any = (double[])sorted[0].Weights.Clone();
+        foreach (var answer in sorted.Skip(1))
+        {
+            for (var i = 0; i < all.Length; i++)
+            {
+                all[i] *= answer.Weights[i];
+                any[i] = Math.Max(any[i], answer.Weights[i]);
+            }
+        }
+
+        return new(
+            answers[0].Question, Array.Exists(all, static w => w > Allowed) ? all : any,
+            string.Join("; ", sorted.Select(static a => a.Given).Distinct(StringComparer.Ordinal)), sorted.Max(static a => a.Trust));
     }
 }

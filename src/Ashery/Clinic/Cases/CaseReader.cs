@@ -14,8 +14,8 @@ internal sealed class CaseReader(ClinicKnowledge knowledge, ClinicCase visit, Cr
     public const int LongestWords = 600;
 
     private readonly SentenceReader sentences = new(WordLists.Default, knowledge.Data.Model.Aside);
-    private readonly Dictionary<int, CaseAnswer> direct = [];
-    private readonly Dictionary<int, CaseAnswer> byTheWay = [];
+    private readonly Dictionary<int, List<CaseAnswer>> direct = [];
+    private readonly Dictionary<int, List<CaseAnswer>> byTheWay = [];
     private double factor = 1;
 
     public List<Problem> Wrong { get; } = [];
@@ -44,18 +44,18 @@ internal sealed class CaseReader(ClinicKnowledge knowledge, ClinicCase visit, Cr
             One(answer);
         }
 
-        foreach (var (q, answer) in byTheWay)
+        foreach (var (q, said) in byTheWay)
         {
-            direct.TryAdd(q, answer);
+            direct.TryAdd(q, said);
         }
 
         foreach (var answer in HistoryReader.Read(knowledge, visit.History, crop))
         {
-            direct.TryAdd(answer.Question, answer);
+            direct.TryAdd(answer.Question, [answer]);
         }
 
         NotKnown.ExceptWith(direct.Keys);
-        return [.. direct.Values.OrderBy(static a => a.Question)];
+        return [.. direct.Values.Select(CaseAnswer.Together).OrderBy(static a => a.Question)];
     }
 
     private void One(ClinicAnswer answer)
@@ -150,9 +150,9 @@ internal sealed class CaseReader(ClinicKnowledge knowledge, ClinicCase visit, Cr
         }
 
         var found = field?.Levels is { } family ? sentences.ReadLevels(text, family) : sentences.Read(text, q);
-        if (found.Count == 0)
+        if (found.Count == 0 || (q >= 0 && field?.Levels is null && !found.ContainsKey(q)))
         {
-            Notes.Add(new(Short(name), $"\"{Short(text)}\" was not understood and counts for nothing.", "Use plain words, such as: older leaves; yellow between the veins; brown edges.", Severity.Warning));
+            Notes.Add(new(Short(name), $"\"{Short(text)}\" was not understood{(found.Count == 0 ? " and counts for nothing" : " here, only what it says of other things")}.", "Use plain words, such as: older leaves; yellow between the veins; brown edges.", Severity.Warning));
         }
         else if (q < 0 && field is null)
         {
@@ -212,8 +212,15 @@ internal sealed class CaseReader(ClinicKnowledge knowledge, ClinicCase visit, Cr
         return weights;
     }
 
-    private static void Put(Dictionary<int, CaseAnswer> into, CaseAnswer answer) =>
-        into[answer.Question] = into.TryGetValue(answer.Question, out var other) ? other.And(answer) : answer;
+    private static void Put(Dictionary<int, List<CaseAnswer>> into, CaseAnswer answer)
+    {
+        if (!into.TryGetValue(answer.Question, out var said))
+        {
+            into.Add(answer.Question, said = []);
+        }
+
+        said.Add(answer);
+    }
 
     internal static string Short(string text) => text.Length > 60 ? text[..60] + "…" : text;
 }

@@ -46,22 +46,22 @@ internal static class HistoryReader
 
         if (history.WetDays is { } wet && wet >= Wet)
         {
-            yield return Pick(knowledge, "pot_weight", "heavy", $"wet on {wet} of 14 days", trust);
-            yield return Pick(knowledge, "watering", "wet", $"wet on {wet} of 14 days", trust);
+            yield return Pick(knowledge, "pot_weight", "heavy", FormattableString.Invariant($"wet on {wet} of 14 days"), trust);
+            yield return Pick(knowledge, "watering", "wet", FormattableString.Invariant($"wet on {wet} of 14 days"), trust);
         }
         else if (history.DryDays is { } dry && dry >= Dry)
         {
-            yield return Pick(knowledge, "watering", "dry", $"dry on {dry} of 14 days", trust);
+            yield return Pick(knowledge, "watering", "dry", FormattableString.Invariant($"dry on {dry} of 14 days"), trust);
         }
 
         if (history.AgeDays is { } age)
         {
-            yield return Pick(knowledge, "repotted", age < Young ? "fresh" : age < Old ? "year" : "old", $"potted {age} days ago", 1);
+            yield return Pick(knowledge, "repotted", age < Young ? "fresh" : age < Old ? "year" : "old", FormattableString.Invariant($"potted {age} days ago"), 1);
         }
 
         if (history.DaysSinceFeed is { } since)
         {
-            yield return Pick(knowledge, "feeding", since > Unfed ? "none" : "right", $"last fed {since} days ago", trust);
+            yield return Pick(knowledge, "feeding", since > Unfed ? "none" : "right", FormattableString.Invariant($"last fed {since} days ago"), trust);
         }
     }
 

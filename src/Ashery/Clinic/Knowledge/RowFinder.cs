@@ -106,7 +106,7 @@ internal sealed class RowFinder(ClinicData data)
         {
             if ((cause.Kind == CauseKind.Shortage ? row.Less : row.More).Contains(element))
             {
-                return Make(question, [new("usually", row.Choices)], row.Voices);
+                return Make(question, [new("often", row.Choices)], row.Voices);
             }
         }
 

@@ -15,7 +15,12 @@ public sealed record ClinicOutcome(
     Cleared Cleared = Cleared.NotYet,
     DateOnly? SettledOn = null,
     string? ConfirmedCauseId = null,
-    string? Notes = null);
+    string? Notes = null)
+{
+    /// <summary>A new outcome from what the clinic just said; causes below a percent are left out, "something else" is kept.</summary>
+    public static ClinicOutcome Of(DateOnly on, ClinicReport report, IReadOnlyList<string> done) =>
+        new(on, [.. report.Causes.Where(static c => c.Probability >= 0.01).Select(static c => new RankedCause(c.Id, c.Probability))], done);
+}
 
 /// <summary>A cause and its probability at the visit.</summary>
 public sealed record RankedCause(string CauseId, double Probability);

@@ -28,9 +28,9 @@ internal static class Scales
 
         return question switch
         {
-            // Half a pH unit beyond what suits a crop is our own reading of "low" and "very low".
+            // How far beyond what suits a crop is "very low", "very high" or "extreme" is our own reading.
             "medium_pH" when crop.MediumPh is { } p => general with { Edges = [p.Low - 0.4, p.Low, p.High, p.High + 0.6], SourceId = p.SourceId, Provenance = p.Provenance },
-            "EC" when crop.SaturatedExtractEc is { } e => general with { Edges = [e.Low * 0.75, e.High * 1.1, e.High * 1.7], SourceId = e.SourceId, Provenance = e.Provenance },
+            "EC" when crop.SaturatedExtractEc is { } e => general with { Edges = [e.Low, e.High, e.High * 1.6], SourceId = e.SourceId, Provenance = e.Provenance },
             _ => Leaf(question, crop.Id) is { } own ? general with { Edges = [own.Low, own.High], Ends = (0, own.High * 2), SourceId = own.Row.Source, Provenance = own.Row.Provenance } : general,
         };
     }

@@ -42,7 +42,7 @@ internal sealed class SentenceReader(WordLists lists, double aside)
         }
 
         if (question >= 0 && !found.ContainsKey(question) && lists.Questions[question].None is var none and >= 0
-            && Phrases.Split(main) is [var only] && Array.IndexOf(Nothings, only) >= 0)
+            && SaysNothing(Phrases.Split(main)))
         {
             var weights = new double[lists.Questions[question].Choices];
             weights[none] = 1;
@@ -80,6 +80,10 @@ internal sealed class SentenceReader(WordLists lists, double aside)
 
         return found;
     }
+
+    // "None", "none yet", "looks normal", but not "not normal".
+    private static bool SaysNothing(List<string> words) =>
+        words.Count <= 3 && words.Exists(static w => Array.IndexOf(Nothings, w) >= 0) && !words.Contains("not");
 
     private string? Level(List<string> words)
     {

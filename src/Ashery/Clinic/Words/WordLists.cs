@@ -7,7 +7,7 @@ namespace Ashery.Clinic.Words;
 /// <param name="Words">Words in a row; a star for any ending.</param>
 /// <param name="Question">Place of the question.</param>
 /// <param name="Choices">Places of the choices it may mean.</param>
-/// <param name="General">True for "anything but none", which a nearer word overrides.</param>
+/// <param name="General">True for "anything but none" and for weak words (marked ! and ? in the lists), which a nearer word overrides.</param>
 /// <param name="Anywhere">Read in every field.</param>
 internal sealed record Phrase(string[] Words, int Question, int[] Choices, bool General, bool Anywhere);
 
@@ -91,14 +91,14 @@ internal sealed class WordLists
     private static IReadOnlyList<Phrase> Of(IReadOnlyList<QuestionRow> questions, string question, string choice, bool anywhere, string[] words)
     {
         var q = Place(questions, question);
-        var general = choice[0] == '!';
+        var general = choice[0] is '!' or '?';
         var named = (general ? choice[1..] : choice).Split('|').Select(id => questions[q].IndexOf(id)).ToArray();
         if (Array.Exists(named, static i => i < 0))
         {
             throw DataRows.Unknown($"{question} {choice}");
         }
 
-        int[] choices = general ? [.. Enumerable.Range(0, questions[q].Choices).Except(named)] : named;
+        int[] choices = choice[0] == '!' ? [.. Enumerable.Range(0, questions[q].Choices).Except(named)] : named;
         return [.. words.Select(w => new Phrase(w.Split(' '), q, choices, general, anywhere))];
     }
 
