@@ -41,6 +41,8 @@ public sealed record PotParameters
 
     public Ions WaterIons;
 
+    public Ions RainIons;
+
     public Ions WateringFeed;
 
     // Nitrogen and minerals; rates half a step, since they go before and after the plant's part.
@@ -55,6 +57,9 @@ public sealed record PotParameters
     public double AmmoniaRate { get; init; }
 
     public double DenitrificationRate { get; init; }
+
+    /// <summary>Nitrate in the pore water of half the straight law's loss, mol/L.</summary>
+    public double DenitrificationHalf { get; init; }
 
     public double DenitrificationStart { get; init; }
 

@@ -17,6 +17,9 @@ public sealed record PotScenario
 
     public WaterSupply Water { get; init; } = WaterSupply.Pure;
 
+    /// <summary>What falls from the sky.</summary>
+    public WaterSupply Rain { get; init; } = WaterSupply.Rain;
+
     public StartState Start { get; init; } = new();
 
     /// <summary>In any order; days outside the weather are left out and said so.</summary>

@@ -79,6 +79,13 @@ public static class RootZoneEngine
             s.DaysDry = 0;
         }
 
+        if (flows.Rain > 0)
+        {
+            IonMath.AddScaled(ref l.FromWater, in p.RainIons, flows.Rain);
+            IonMath.AddScaled(ref s.Mobile, in p.RainIons, flows.Rain);
+            IonMath.AddScaled(ref brought, in p.RainIons, flows.Rain);
+        }
+
         s.DaysDry++;
         var inflow = flows.Rain + flows.Irrigation;
         if (inflow > 0 || s.Water > p.Capacity)

@@ -18,6 +18,11 @@ public sealed record WaterSupply(string Name, Ions PerLitre)
 
     public static WaterSupply Pure { get; } = new("pure", default);
 
+    /// <summary>Rain over land, the row of data/solutions/waters.json.</summary>
+    public static WaterSupply Rain => OfRain.Value;
+
+    private static Lazy<WaterSupply> OfRain { get; } = new(static () => SourceWaters.Default.Find("rain") is { } rain ? Of(rain) : Pure);
+
     /// <summary>Alkalinity, mol of charge a litre.</summary>
     public double Alkalinity => IonMath.Dot(PerLitre, Ion.Charges);
 

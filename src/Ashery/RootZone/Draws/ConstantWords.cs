@@ -17,6 +17,7 @@ internal static class ConstantWords
         ["nitrification"] = "how fast ammonium turns into nitrate",
         ["ammonia-exchange"] = "ammonia lost to the air",
         ["denitrification"] = "nitrate lost to the air",
+        ["denitrification-half"] = "nitrate above which its loss to the air grows no more",
         ["denitrification-start"] = "how wet it is before nitrate is lost to the air",
         ["fill-height-sensitivity"] = "how a tall pot drains",
         ["wet-pores-best"] = "how wet microbes like it",

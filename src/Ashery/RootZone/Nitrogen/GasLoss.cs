@@ -24,10 +24,15 @@ internal static class GasLoss
         l.AmmoniaN += lost;
     }
 
-    /// <summary>Denitrification: a share of the nitrate that stands in pores without air, by temperature as other rotting.</summary>
+    /// <summary>
+    /// Denitrification: a share of the nitrate that stands in pores without air, by temperature as other rotting; k S/(1 + S/H) with the
+    /// half concentration of Michaelis and Menten (Bowman and Focht 1974, from memory), since with much nitrate carbon is what is short. Each mole takes up a proton.
+    /// </summary>
     public static void Denitrify(ref PotPools s, ref PotLedger l, PotParameters p, in DayForcing f)
     {
-        var lost = s.Mobile[Ion.Nitrate] * Decay.Share(p.DenitrificationRate * f.Organic * Moisture.WithoutAir(in s, p));
+        var nitrate = s.Mobile[Ion.Nitrate];
+        var scarce = p.DenitrificationHalf * s.Water / ((p.DenitrificationHalf * s.Water) + nitrate);
+        var lost = nitrate * Decay.Share(p.DenitrificationRate * f.Organic * scarce * Moisture.WithoutAir(in s, p));
         s.Mobile[Ion.Nitrate] -= lost;
         l.DenitrifiedN += lost;
     }

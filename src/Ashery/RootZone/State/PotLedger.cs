@@ -6,7 +6,7 @@ public struct PotLedger
     /// <summary>From feeds in every form but organic nitrogen, and lime.</summary>
     public Ions Fed;
 
-    /// <summary>With the source water.</summary>
+    /// <summary>With the source water and the rain.</summary>
     public Ions FromWater;
 
     public Ions TakenUp;
