@@ -103,7 +103,7 @@ internal static class PublishedChecks
         yield return new("N leached at a leaching fraction of 0.55 over 0.15: 2.0", "Auburn 2020", Seen, 1.0, 3.0, much.Ledger.Leached.Nitrogen / little.Ledger.Leached.Nitrogen, "direction; the trial's weather and plant are not told");
         yield return new("inorganic N left in the mix at 0.15 over 0.55: 1.30", "Auburn 2020", Seen, 1.0, 3.0, little.End.Mobile.Nitrogen / much.End.Mobile.Nitrogen, "direction; the model's soluble part alone");
         yield return new("part of the N given that leaches: up to 0.5", "Chen and others 2001", Seen, 0.02, 0.5, much.Ledger.Leached.Nitrogen / much.Ledger.Fed.Nitrogen, "leaching fraction 0.55");
-        yield return new("part of the N given that is lost as gas: 0.05 to 0.15", "Cabrera 2003", Memory, 0.05, 0.15, (little.Ledger.DenitrifiedN + little.Ledger.AmmoniaN) / little.Ledger.Fed.Nitrogen, "leaching fraction 0.15");
+        yield return new("part of the N given that is lost as gas: 0.05 to 0.15", "Cabrera 2003", Memory, 0.05, 0.15, (little.Ledger.DenitrifiedN + little.Ledger.AmmoniaN) / little.Ledger.Fed.Nitrogen, "leaching fraction 0.15; sets the constant of denitrification");
         yield return At("coated feed of 150 days, out after 150 days at 21 °C: 0.80", "usual meaning of a longevity", Memory, 0.80, CoatedOut(21, 150), 0.005);
         yield return At("the same 10 °C warmer, days: about half", "general knowledge", Memory, 0.80, CoatedOut(31, 75), 0.005, "sets the constant");
     }
