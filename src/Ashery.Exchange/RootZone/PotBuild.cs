@@ -37,6 +37,7 @@ public static class PotBuild
             Water = water.Value,
             Start = pot.Start,
             Events = [.. pot.Events.SelectMany(e => Events(e, pot))],
+            StepsPerDay = pot.StepsPerDay ?? 1,
         };
         var weather = Weather(pot, measured, seed);
         return !weather.Ok ? Result.Fail<PotForecastRequest>(weather.Problems) : Result.Of(new PotForecastRequest
@@ -74,6 +75,7 @@ public static class PotBuild
             CanopyStart = told.Canopy ?? (most * (told.Filled ?? 0.6)),
             FlowerLoad = told.FlowerLoad ?? usual.FlowerLoad,
             SaltThreshold = told.EcLimit ?? usual.SaltThreshold,
+            SaltSlope = told.SaltSlope ?? usual.SaltSlope,
             Vigour = told.Vigour ?? usual.Vigour,
         };
     }
@@ -85,15 +87,15 @@ public static class PotBuild
             case PotEventKind.Feed:
                 foreach (var (id, grams) in e.Parts)
                 {
-                    yield return new DryFeedEvent(e.Date, FeedBuilder.Of(MaterialCatalogue.Default.Find(id)!), grams);
+                    yield return new DryFeedEvent(e.Date, FeedBuilder.Of(PotParts.Material(id)), grams);
                 }
 
                 break;
             case PotEventKind.Can:
-                var ions = default(Ions);
-                foreach (var (id, gramsPerLitre) in e.Parts)
+                var (ions, strength) = (default(Ions), PotParts.Strength(e));
+                foreach (var (id, part) in e.Parts)
                 {
-                    ions = ions.Plus(FeedBuilder.Liquid(FeedBuilder.Of(MaterialCatalogue.Default.Find(id)!), gramsPerLitre));
+                    ions = ions.Plus(FeedBuilder.Liquid(FeedBuilder.Of(PotParts.Material(id)), part * strength));
                 }
 
                 yield return new LiquidFeedEvent(e.Date, ions, e.Litres);
@@ -124,8 +126,8 @@ public static class PotBuild
         var space = DrawSpace.Of(scenario);
         foreach (var id in pot.Events.Where(static e => e.Kind == PotEventKind.Feed).SelectMany(static e => e.Parts).Select(static p => p.Key).Distinct())
         {
-            var material = MaterialCatalogue.Default.Find(id)!;
-            if (material.LabelSpread.TryGetValue(Nutrient.N, out var spread) && spread.Typical > 0 && spread.Min < spread.Max)
+            var material = PotParts.Material(id);
+            if (!PotParts.HasOwnLabel(id) && material.LabelSpread.TryGetValue(Nutrient.N, out var spread) && spread.Typical > 0 && spread.Min < spread.Max)
             {
                 space = space.WithAnalysis(scenario, FeedBuilder.Of(material), material.Name, spread.Min / spread.Typical, spread.Max / spread.Typical);
             }

@@ -15,6 +15,9 @@ public sealed record PotDocument
 
     public int? Days { get; init; }
 
+    /// <summary>Steps of the calculation a day; null for one.</summary>
+    public int? StepsPerDay { get; init; }
+
     public required double Litres { get; init; }
 
     /// <summary>Height of the medium and width of the mouth, cm; null for a pot of the usual shape.</summary>
@@ -68,6 +71,9 @@ public sealed record PotPlant
     /// <summary>EC of the saturated extract it bears, mS/cm.</summary>
     public double? EcLimit { get; init; }
 
+    /// <summary>Growth lost for each mS/cm above that, %.</summary>
+    public double? SaltSlope { get; init; }
+
     public double? Vigour { get; init; }
 }
 
@@ -78,6 +84,9 @@ public sealed record PotDocumentEvent(DateOnly Date, PotEventKind Kind)
 {
     /// <summary>Materials by id: grams a pot for a dry feed, grams a litre for the can.</summary>
     public IReadOnlyList<KeyValuePair<string, double>> Parts { get; init; } = [];
+
+    /// <summary>Strength of the can, mg N/L: the parts are then proportions by weight. Null where they are grams a litre.</summary>
+    public double? NitrogenMg { get; init; }
 
     /// <summary>Days a coat names for 21 °C; its grade stands in the parts as N, P2O5 and K2O in percent, its grams a pot in <see cref="Grams"/>.</summary>
     public double CoatDays { get; init; }

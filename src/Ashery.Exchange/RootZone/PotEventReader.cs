@@ -1,13 +1,12 @@
 using System.Text.Json;
 using Ashery.Exchange.Gardens;
-using Ashery.Materials;
 
 namespace Ashery.Exchange.RootZone;
 
 /// <summary>Reads what is done to a pot.</summary>
 internal static class PotEventReader
 {
-    private const int MostEvents = 2000, MostParts = 20;
+    private const int MostEvents = 2000, MostParts = 20, LongestName = 60;
 
     public static IReadOnlyList<PotDocumentEvent> All(Node root, FieldReader fields) => [.. root.List("events", MostEvents).Select(e => One(e, fields))];
 
@@ -22,13 +21,29 @@ internal static class PotEventReader
         }
 
         var read = node.Has("feed") ? new PotDocumentEvent(date, PotEventKind.Feed) { Parts = Parts(node, "feed", "g", 10_000, fields) }
-            : node.Has("can") ? new(date, PotEventKind.Can) { Parts = Parts(node, "can", "g/L", 500, fields), Litres = node.Needed("litres", 0, 1000, "L") }
+            : node.Has("can") ? Can(date, node, fields)
             : node.Has("flush") ? new(date, PotEventKind.Flush) { Litres = node.Number("flush", 0, 1000, "L") ?? 0 }
             : node.Has("prune") ? new(date, PotEventKind.Prune) { Share = node.Number("prune", 0, 0.95, "") ?? 0 }
             : node.Object("coated") is { } coated ? Coated(date, coated, node)
             : node.Object("repot") is { } repot ? Repot(date, repot, fields)
             : new(date, PotEventKind.Flush);
         node.Close();
+        return read;
+    }
+
+    private static PotDocumentEvent Can(DateOnly date, Node node, FieldReader fields)
+    {
+        var read = new PotDocumentEvent(date, PotEventKind.Can)
+        {
+            Parts = Parts(node, "can", "g/L", 500, fields),
+            NitrogenMg = node.Number("mgNPerLitre", 1, 5000, "mg N/L"),
+            Litres = node.Needed("litres", 0, 1000, "L"),
+        };
+        if (read.NitrogenMg is not null && read.Parts.Count > 0 && PotParts.Nitrogen(read.Parts) <= 0)
+        {
+            fields.Add(new(node.PathOf("mgNPerLitre"), "Nothing in this can holds nitrogen, so there is no strength by it.", "Leave mgNPerLitre out and give grams a litre."));
+        }
+
         return read;
     }
 
@@ -69,11 +84,10 @@ internal static class PotEventReader
         var inside = node.Object(key)!;
         foreach (var property in element.EnumerateObject())
         {
-            if (MaterialCatalogue.Default.Find(property.Name) is null)
+            var material = PotParts.Read(property.Name.Length > LongestName ? property.Name[..LongestName] : property.Name);
+            if (!material.Ok)
             {
-                var near = MaterialCatalogue.Default.Suggest(property.Name);
-                var shown = property.Name.Length > 60 ? property.Name[..60] + "..." : property.Name;
-                fields.Add(new(node.PathOf(key), $"There is no material \"{shown}\" in the catalogue.", near.Count > 0 ? "Did you mean " + string.Join(" or ", near) + "?" : "List materials with `ashery materials`."));
+                fields.AddRange(material.Problems.Select(p => p with { Field = node.PathOf(key) }));
             }
             else if (inside.Number(property.Name, 0, most, unit) is { } amount)
             {

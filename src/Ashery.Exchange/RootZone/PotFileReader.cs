@@ -22,14 +22,27 @@ internal static class PotFileReader
             fields.Missing("pot", "Give its litres, as in { \"litres\": 12 }.");
         }
 
+        double? mouth = pot?.Number("mouthCm", 1, 300, "cm"), height = pot?.Number("heightCm", 1, 200, "cm");
+        var litres = pot?.Number("litres", 0.02, 2000, "L");
+        if (litres is null && mouth is { } width)
+        {
+            var shape = PotShape.OfMouth(width, height);
+            (litres, height) = (shape.Litres, shape.HeightCm);
+        }
+        else if (pot is { IsObject: true } && litres is null && !pot.Has("litres"))
+        {
+            fields.Missing("pot.litres", "Give its litres, or mouthCm, the inside width at the rim, and heightCm if it is not of the usual shape.");
+        }
+
         var read = new PotDocument
         {
             Name = root.Text("name") ?? "pot",
             From = root.NeededDate("from"),
             Days = root.Whole("days", 1, PotForecastRequest.MostDays),
-            Litres = pot?.Needed("litres", 0.02, 2000, "L") ?? 1,
-            HeightCm = pot?.Number("heightCm", 1, 200, "cm"),
-            MouthCm = pot?.Number("mouthCm", 1, 300, "cm"),
+            Litres = litres ?? 1,
+            HeightCm = height,
+            MouthCm = mouth,
+            StepsPerDay = root.Whole("stepsPerDay", 1, 24),
             Medium = MediumOf(root, "medium", fields) ?? "peat-mix",
             Plant = Plant(root.Object("plant"), fields),
             Watering = Watering(root.Object("watering"), fields),
@@ -92,6 +105,7 @@ internal static class PotFileReader
             CanopyMost = node.Number("canopyMost", 1e-4, 20, "m²"),
             FlowerLoad = node.Number("flowerLoad", 0, 1, ""),
             EcLimit = node.Number("ecLimit", 0.1, 50, "mS/cm"),
+            SaltSlope = node.Number("saltSlope", 0, 100, "% for each mS/cm"),
             Vigour = node.Number("vigour", 0.05, 5, ""),
         };
         node.Close();

@@ -18,6 +18,7 @@ internal static class PotFileWriter
         json.WriteString("name", pot.Name);
         json.WriteString("from", Day(pot.From));
         Optional(json, "days", pot.Days);
+        Optional(json, "stepsPerDay", pot.StepsPerDay);
         json.WriteStartObject("pot");
         json.WriteNumber("litres", pot.Litres);
         Optional(json, "heightCm", pot.HeightCm);
@@ -71,6 +72,7 @@ internal static class PotFileWriter
         Optional(json, "canopyMost", plant.CanopyMost);
         Optional(json, "flowerLoad", plant.FlowerLoad);
         Optional(json, "ecLimit", plant.EcLimit);
+        Optional(json, "saltSlope", plant.SaltSlope);
         Optional(json, "vigour", plant.Vigour);
         json.WriteEndObject();
     }
@@ -144,6 +146,7 @@ internal static class PotFileWriter
                 break;
             case PotEventKind.Can:
                 Parts(json, "can", e);
+                Optional(json, "mgNPerLitre", e.NitrogenMg);
                 json.WriteNumber("litres", e.Litres);
                 break;
             case PotEventKind.Coated:

@@ -46,13 +46,30 @@ public sealed class FitDesk(IHostApplicationLifetime life)
         }
     }
 
-    private Result<FittedYear> Run(FitJob job, Garden garden)
+    /// <summary>Begins to fit a year again that was followed, or gives the one that runs.</summary>
+    public FitJob Again(FitJob before, Garden garden, FitReplan replan)
+    {
+        lock (gate)
+        {
+            if (before.Again is { Work.IsCompleted: false } running)
+            {
+                return running;
+            }
+
+            var job = new FitJob(before.Key, before.Version, before.From);
+            before.Again = job;
+            job.Work = Task.Factory.StartNew(() => Run(job, garden, replan), life.ApplicationStopping, TaskCreationOptions.LongRunning, TaskScheduler.Default);
+            return job;
+        }
+    }
+
+    private Result<FittedYear> Run(FitJob job, Garden garden, FitReplan? replan = null)
     {
         lock (turn)
         {
             // A core is left to the pages.
             var threads = Math.Max(1, Environment.ProcessorCount - 1);
-            return YearFit.Plan(new FitRequest(garden, job.From) { Threads = threads }, job, life.ApplicationStopping);
+            return YearFit.Plan(new FitRequest(garden, job.From) { Threads = threads, Replan = replan }, job, life.ApplicationStopping);
         }
     }
 }
@@ -78,6 +95,12 @@ public sealed class FitJob(string key, long version, DateOnly from) : IProgress<
 
     /// <summary>The answer; null while it runs or when it broke off.</summary>
     public Result<FittedYear>? Answer => Work.IsCompletedSuccessfully ? Work.Result : null;
+
+    /// <summary>The same year fitted again from a later day, once somebody asked.</summary>
+    public FitJob? Again { get; internal set; }
+
+    /// <summary>The newest answer there is.</summary>
+    public FitJob Newest => Again is { Answer.Ok: true } again ? again : this;
 
     public void Report(FitProgress value) => last = value;
 }

@@ -108,6 +108,24 @@ public sealed class WeatherGenerator
         }
     }
 
+    /// <summary>
+    /// A day as made, with what was told of it. A told maximum moves the minimum by as much; the moisture of the air and the sun stay as made, and reference
+    /// evapotranspiration is worked out anew.
+    /// </summary>
+    public DailyWeather With(in DailyWeather made, ToldDay told)
+    {
+        var rain = told.RainMm ?? made.RainMm;
+        if (told.MaxCelsius is not { } upper)
+        {
+            return made with { RainMm = rain };
+        }
+
+        var lower = made.MinCelsius + upper - made.MaxCelsius;
+        var vapour = Math.Min(made.VapourKpa, VapourPressure.Saturation(lower));
+        var et = sun.Of(made.Date.DayOfYear, upper, lower, made.RadiationMj, made.WindMs, vapour);
+        return made with { RainMm = rain, MaxCelsius = upper, MinCelsius = lower, VapourKpa = vapour, ReferenceEtMm = et };
+    }
+
     // P(wet) from today's and yesterday's long-run shares of wet days, f and g, and yesterday: f + d (1 - g) after a wet day, f - d g after a dry one, with d the
     // day-to-day correlation. Within a month this is Geng's 0.25 + 0.75 f and 0.75 f; across months it keeps the share of every day exactly f.
     private double WetChance(double share, double shareYesterday, bool wetYesterday)

@@ -22,6 +22,14 @@ public sealed record PotShape(double Litres, double HeightCm, double MouthCm)
         return new(litres, mouth * UsualHeight * PotVolume.FillFraction, mouth);
     }
 
+    /// <summary>A round pot by its width at the rim and the height of its medium; of the usual height where none is told.</summary>
+    public static PotShape OfMouth(double mouthCm, double? heightCm = null)
+    {
+        var height = heightCm ?? (mouthCm * UsualHeight * PotVolume.FillFraction);
+        var litres = Math.PI / 12 * height * mouthCm * mouthCm * (1 + PotVolume.UsualTaper + (PotVolume.UsualTaper * PotVolume.UsualTaper)) / 1000;
+        return new(litres, height, mouthCm);
+    }
+
     /// <summary>By its measures where told, else by its litres.</summary>
     public static PotShape Of(Pot pot) => pot.Size is { } size
         ? new(pot.Volume.Litres, size.Height * PotVolume.FillFraction, size.TopDiameter)

@@ -53,6 +53,44 @@ public class PotFileTests
     }
 
     [Fact]
+    public void A_pot_by_its_width_a_bag_with_its_label_and_a_can_by_its_nitrogen()
+    {
+        var text = Full.Replace("\"litres\": 5, \"heightCm\": 17, \"mouthCm\": 22", "\"mouthCm\": 24", StringComparison.Ordinal)
+            .Replace("\"days\": 90", "\"days\": 90, \"stepsPerDay\": 2", StringComparison.Ordinal)
+            .Replace("\"vigour\": 0.9", "\"vigour\": 0.9, \"saltSlope\": 20", StringComparison.Ordinal)
+            .Replace("{ \"potassium-nitrate\": 0.8 }, ", "{ \"potassium-nitrate=13-0-46\": 2, \"urea\": 1 }, \"mgNPerLitre\": 120, ", StringComparison.Ordinal)
+            .Replace("\"neem-cake\": 8", "\"neem-cake=4-1-1\": 8", StringComparison.Ordinal);
+        var read = PotFile.Read(text);
+        Assert.True(read.Ok, string.Join(' ', read.Problems));
+        var again = PotFile.Read(PotFile.Write(read.Value)).Value!;
+        Assert.Equal(PotFile.Write(read.Value), PotFile.Write(again));
+
+        var scenario = PotBuild.Forecast(read.Value, null, 3).Value!.Scenario;
+
+        // The trade's 24 cm pot holds 7 to 8 L (from memory); 22.08 cm high, filled to 0.92, tapered to three quarters, by hand: 7.08 L.
+        Assert.Equal(7.08, scenario.Shape.Litres, 0.01);
+        Assert.Equal((2, 20.0), (scenario.StepsPerDay, scenario.Plant.SaltSlope));
+
+        // 120 mg N/L, all of its forms.
+        var can = scenario.Events.OfType<LiquidFeedEvent>().Single();
+        Assert.Equal(120, can.PerLitre.Nitrogen * 14.007 * 1000, 0.01);
+
+        // 8 g at 4 %.
+        var neem = scenario.Events.OfType<DryFeedEvent>().First();
+        Assert.Equal(0.32, neem.Feed.Nitrogen * 14.007 * neem.Grams, 0.001);
+    }
+
+    [Theory]
+    [InlineData("\"litres\": 5, \"heightCm\": 17, \"mouthCm\": 22", "\"heightCm\": 17", "pot.litres")]
+    [InlineData("{ \"potassium-nitrate\": 0.8 }, ", "{ \"potassium-sulfate\": 0.8 }, \"mgNPerLitre\": 120, ", "events[1].mgNPerLitre")]
+    [InlineData("\"neem-cake\": 8", "\"neem-cake=4-1\": 8", "events[0].feed")]
+    public void What_cannot_be_is_told_at_its_field(string told, string instead, string field)
+    {
+        var wrong = PotFile.Read(Full.Replace(told, instead, StringComparison.Ordinal));
+        Assert.Contains(field, wrong.Problems.Select(static p => p.Field));
+    }
+
+    [Fact]
     public void A_full_file_becomes_what_it_says_and_runs()
     {
         var built = PotBuild.Forecast(PotFile.Read(Full).Value!, null, 3);

@@ -32,6 +32,44 @@ public sealed class FittedYearTests(TheBrowser browser)
     }
 
     [Fact]
+    public async Task After_a_missed_feed_and_a_storm_the_rest_of_the_year_is_planned_again()
+    {
+        await using var site = await Site.StartAsync();
+        site.Put(g => g with { Pots = [.. g.Pots.Take(2)] });
+        await using var w = await browser.OpenAsync(site);
+        await w.GoAsync("/year?from=2026-03-01");
+        await FitAsync(w);
+
+        // Wrong first: every field says what is wrong with it, and what was typed stays.
+        await w.Page.GetByText("Plan again from a day").ClickAsync();
+        await w.Page.GetByLabel("Day of the storm", new() { Exact = true }).FillAsync("2026-05-04");
+        await w.Button("Plan again").ClickAsync();
+        await Expect(w.Page.Locator("main")).ToContainTextAsync("A storm needs its day and its rain.");
+        await Expect(w.Page.GetByLabel("Day of the storm", new() { Exact = true })).ToHaveValueAsync("2026-05-04");
+        await w.Page.Locator("#f-rainMm").FillAsync("85");
+        var box = w.Page.GetByRole(AriaRole.Group, new() { Name = "Feeds that were missed" }).GetByRole(AriaRole.Checkbox).Last;
+        var missed = DateOnly.ParseExact((await box.GetAttributeAsync("value"))!, "yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture);
+        await box.CheckAsync();
+        await Checks.AxeAsync(w.Page, "form to plan again");
+        await ShotAsync(w, "again-form", 390);
+        await w.Button("Plan again").ClickAsync();
+        await LookAsync(w);
+        await Expect(w.Page.GetByRole(AriaRole.Heading, new() { Name = "Fitted again from 9 May" })).ToBeVisibleAsync();
+        var request = new FitRequest(site.Garden, new DateOnly(2026, 3, 1));
+        var before = YearFit.Plan(request).Value!;
+        var again = YearFit.Plan(request with { Replan = new(before, new DateOnly(2026, 5, 9)) { Missed = [missed], Told = [new(new DateOnly(2026, 5, 4), 85)] } }).Value!;
+        var rows = w.Page.GetByRole(AriaRole.Region, new() { Name = "The year fitted again beside the plan that was followed" }).Locator("tbody tr").First.Locator("td");
+        Assert.Equal(
+            [FormattableString.Invariant($"{again.Fitted.Rounds}"), FormattableString.Invariant($"{again.BesideMeasure.Rounds}")],
+            await rows.AllInnerTextsAsync());
+        await Checks.NoSidewaysScrollAsync(w.Page, "year fitted again");
+        await Checks.AxeAsync(w.Page, "year fitted again");
+        await ShotAsync(w, "again", 390);
+        await ShotAsync(w, "again", 1280);
+        await Checks.AxeAsync(w.Page, "year fitted again, wide");
+    }
+
+    [Fact]
     public async Task A_garden_that_changed_is_no_longer_shown_as_fitted()
     {
         await using var site = await Site.StartAsync();
@@ -71,11 +109,15 @@ public sealed class FittedYearTests(TheBrowser browser)
     private static async Task FitAsync(Window w)
     {
         await w.Button("Fit the year").ClickAsync();
+        await LookAsync(w);
+        await Expect(w.Page.GetByRole(AriaRole.Heading, new() { Name = "Fitted to the roots" })).ToBeVisibleAsync();
+    }
+
+    private static async Task LookAsync(Window w)
+    {
         for (var i = 0; i < 30 && await w.Button("Look again").CountAsync() > 0; i++)
         {
             await w.Button("Look again").ClickAsync();
         }
-
-        await Expect(w.Page.GetByRole(AriaRole.Heading, new() { Name = "Fitted to the roots" })).ToBeVisibleAsync();
     }
 }

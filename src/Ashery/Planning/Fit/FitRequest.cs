@@ -36,6 +36,9 @@ public sealed record FitReplan(FittedYear Before, DateOnly Today)
 
     /// <summary>Weather as it was, from the first day of the year on; null where nobody measured.</summary>
     public WeatherSeries? Observed { get; init; }
+
+    /// <summary>Days of a storm or a heat wave told without an instrument; measured days go before them.</summary>
+    public IReadOnlyList<ToldDay> Told { get; init; } = [];
 }
 
 /// <summary>How far a fit is.</summary>

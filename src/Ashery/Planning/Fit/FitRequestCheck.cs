@@ -1,3 +1,4 @@
+using Ashery.Climate;
 using Ashery.Problems;
 
 namespace Ashery.Planning.Fit;
@@ -35,8 +36,26 @@ internal static class FitRequestCheck
             {
                 found.Add(new("from", "The plan that was followed begins on another day.", FormattableString.Invariant($"Begin on {replan.Before.Request.From:yyyy-MM-dd}.")));
             }
+
+            foreach (var day in replan.Told)
+            {
+                Told(day, request.From, replan.Today, found);
+            }
         }
 
         return found;
+    }
+
+    private static void Told(ToldDay day, DateOnly from, DateOnly today, List<Problem> found)
+    {
+        if (day.Date < from || day.Date >= today)
+        {
+            found.Add(new("told", FormattableString.Invariant($"{day.Date:yyyy-MM-dd} is not between {from:yyyy-MM-dd} and the day to plan again from, {today:yyyy-MM-dd}."), "Tell of days that are over."));
+        }
+
+        if (day.RainMm is < 0 or > ToldDay.MostRainMm || day.MaxCelsius is < ToldDay.LeastCelsius or > ToldDay.MostCelsius)
+        {
+            found.Add(new("told", FormattableString.Invariant($"The weather told of {day.Date:yyyy-MM-dd} cannot be."), FormattableString.Invariant($"Give 0 to {ToldDay.MostRainMm} mm of rain and {ToldDay.LeastCelsius} to {ToldDay.MostCelsius} °C.")));
+        }
     }
 }

@@ -33,7 +33,7 @@ public static class YearFit
         var generator = Climate.WeatherGenerator.For(request.Garden.Place);
         return !generator.Ok ? Result.Fail<DrawnWeather>(generator.Problems)
             : Result.Of(request.Replan?.Observed is { Days.Count: > 0 } observed
-                ? DrawnWeather.KnownThenMade(observed, generator.Value, request.Seed)
-                : DrawnWeather.Of(generator.Value, request.Seed));
+                ? DrawnWeather.KnownThenMade(observed, generator.Value, request.Seed).With(request.Replan.Told)
+                : DrawnWeather.Of(generator.Value, request.Seed).With(request.Replan?.Told ?? []));
     }
 }

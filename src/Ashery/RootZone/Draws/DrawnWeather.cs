@@ -10,8 +10,11 @@ public sealed class DrawnWeather
     private readonly DailyWeather[] known;
     private readonly int seed;
 
-    private DrawnWeather(WeatherGenerator? generator, DailyWeather[] known, int seed, IReadOnlyList<Problem> notes)
+    private readonly ToldDay[] told;
+
+    private DrawnWeather(WeatherGenerator? generator, DailyWeather[] known, int seed, IReadOnlyList<Problem> notes, params ToldDay[] told)
     {
+        this.told = told;
         this.generator = generator;
         this.known = known;
         this.seed = seed;
@@ -50,10 +53,14 @@ public sealed class DrawnWeather
     /// <summary>What was measured as far as it goes, made weather on all other days.</summary>
     public static DrawnWeather KnownThenMade(WeatherSeries series, WeatherGenerator generator, int seed) => new(generator, [.. series.Days], seed, [.. series.Notes, .. generator.Notes]);
 
+    /// <summary>The same with what was told of some days, in every draw; where days are made alone.</summary>
+    public DrawnWeather With(IReadOnlyList<ToldDay> days) => new(generator, known, seed, Notes, [.. told, .. days]);
+
     /// <summary>Days of one draw.</summary>
     public void Fill(Span<DailyWeather> days, DateOnly from, int draw)
     {
         generator?.Fill(days, from, seed, draw);
+        Tell(days, from);
         if (known.Length == 0)
         {
             return;
@@ -66,6 +73,19 @@ public sealed class DrawnWeather
         if (end > first)
         {
             known.AsSpan(first - shift, end - first).CopyTo(days[first..]);
+        }
+    }
+
+    // Before measured days are copied in: what an instrument says goes before what was told.
+    private void Tell(Span<DailyWeather> days, DateOnly from)
+    {
+        foreach (var day in told)
+        {
+            var at = day.Date.DayNumber - from.DayNumber;
+            if (generator is not null && at >= 0 && at < days.Length)
+            {
+                days[at] = generator.With(in days[at], day);
+            }
         }
     }
 }
