@@ -49,6 +49,32 @@ public class YearReplanTests
     }
 
     [Fact]
+    public void A_storm_and_a_heat_wave_may_be_told_without_an_instrument()
+    {
+        var stormDay = Today.AddDays(-6);
+        var plain = FitGardens.Fit(FitGardens.Mild(), replan: new(Before, Today));
+        var told = FitGardens.Fit(FitGardens.Mild(), replan: new(Before, Today) { Told = [new(stormDay, RainMm: 90), .. ToldDay.Heat(Today.AddDays(-5), Today.AddDays(-1), 38)] });
+        var day = Today.DayNumber - FitGardens.From.DayNumber - 1;
+        var storm = stormDay.DayNumber - FitGardens.From.DayNumber;
+        Assert.InRange(told.Pots[0].Fitted.Days[storm].RainMm, 70, 110);
+        Assert.True(told.Pots[0].Fitted.Days[storm].Nitrogen.Median < plain.Pots[0].Fitted.Days[storm].Nitrogen.Median);
+        Assert.NotEqual(plain.Pots[0].Fitted.Days[day].Ec.Median, told.Pots[0].Fitted.Days[day].Ec.Median);
+        var future = YearFit.Plan(new FitRequest(FitGardens.Mild(), FitGardens.From) { Draws = 40, Replan = new(Before, Today) { Told = [new(Today, RainMm: 5)] } });
+        Assert.Equal("told", Assert.Single(future.Problems).Field);
+    }
+
+    [Fact]
+    public void A_told_heat_dries_as_the_equation_says()
+    {
+        var generator = WeatherGenerator.For(FitGardens.Mild().Place).Value!;
+        var made = generator.Series(Today, 1, 3).Days[0];
+        var hot = generator.With(in made, new(Today, MaxCelsius: made.MaxCelsius + 10));
+        Assert.Equal(made.MinCelsius + 10, hot.MinCelsius, 1e-9);
+        Assert.True(hot.ReferenceEtMm > 1.15 * made.ReferenceEtMm);
+        Assert.Equal(made, generator.With(in made, new(Today)));
+    }
+
+    [Fact]
     public void A_day_outside_the_year_is_refused()
     {
         var wrong = YearFit.Plan(new FitRequest(FitGardens.Mild(), FitGardens.From) { Draws = 40, Replan = new(Before, FitGardens.From.AddDays(-1)) });

@@ -54,7 +54,7 @@ public sealed class FittedYearTests(TheBrowser browser)
         await ShotAsync(w, "again-form", 390);
         await w.Button("Plan again").ClickAsync();
         await LookAsync(w);
-        await Expect(w.Page.GetByRole(AriaRole.Heading, new() { Name = "Fitted again from 9 May" })).ToBeVisibleAsync();
+        await Expect(w.Page.GetByRole(AriaRole.Heading, new() { Name = "Fitted again from Sat 9 May 2026" })).ToBeVisibleAsync();
         var request = new FitRequest(site.Garden, new DateOnly(2026, 3, 1));
         var before = YearFit.Plan(request).Value!;
         var again = YearFit.Plan(request with { Replan = new(before, new DateOnly(2026, 5, 9)) { Missed = [missed], Told = [new(new DateOnly(2026, 5, 4), 85)] } }).Value!;
