@@ -30,19 +30,20 @@ internal static class LeafForms
         {
             pen.Fill(leaf.Between(0.12, 0.95, side < 0 ? -1.12 : 0.5, side < 0 ? -0.5 : 1.12), Young);
             pen.Line(leaf.Edge(side * 0.5, 0.14, 0.93), Deep, 1.6).Rule(leaf.Edge(side * 1.12, 0.12, 0.95), Tone.Edge, 1.3);
-            pen.Line($"M{side * 38} 12q{side * -2} -12 {side * -10} -15m{side * 1} 6l{side * -1} -6l{side * 6} -1", "#8b958f", 1.6);
+            pen.Rule($"M{Pen.N(side * 42)} 14q{Pen.N(side * 2)} -14 {Pen.N(side * -8)} -17m{Pen.N(side * 1)} 6l{Pen.N(side * -1.5)} -6l{Pen.N(side * 6)} -1", Tone.Soft, 2);
         }
     }
 
     public static void Cup(Pen pen)
     {
-        // An umbrella seen from the side: the middle stands up, the edges hang.
-        LeafPatterns.Stalk(pen, LeafPaint.Green);
-        pen.Fill("M-42 16C-40 -18 -18 -34 0 -34C18 -34 40 -18 42 16C34 8 28 8 22 18C16 8 8 8 0 20C-8 8 -16 8 -22 18C-28 8 -34 8 -42 16Z", LeafPaint.Green);
-        pen.Fill("M0 -34C18 -34 40 -18 42 16C34 8 28 8 22 18C16 8 8 8 0 20Z", "#0d1f14", 0.12);
-        pen.Line("M0 -32L0 18M-3 -30C-14 -20 -20 -4 -22 14M3 -30C14 -20 20 -4 22 14M-8 -30C-24 -22 -34 -8 -38 8M8 -30C24 -22 34 -8 38 8", Vein, 1.4);
-        pen.Rule("M-42 16C-40 -18 -18 -34 0 -34C18 -34 40 -18 42 16C34 8 28 8 22 18C16 8 8 8 0 20C-8 8 -16 8 -22 18C-28 8 -34 8 -42 16Z", Tone.Edge, 1.3);
-        pen.Line("M0 20L0 40", LeafPaint.Green, 3.4);
+        // Seen from the side: the blade arches like a cap, its edge and tip hang.
+        pen.Line("M42 12C48 20 48 34 42 50", LeafPaint.Green, 3.6);
+        pen.Fill("M-44 28C-46 -6 -24 -36 4 -36C32 -36 46 -10 42 14C30 5 20 3 8 5C-12 7 -32 14 -44 28Z", LeafPaint.Green);
+        pen.Fill("M-44 28C-32 14 -12 7 8 5C20 3 30 5 42 14C30 14 18 15 8 17C-12 19 -30 22 -44 28Z", "#86b97f");
+        pen.Line("M-43 26C-36 -2 -18 -22 6 -24C24 -24 36 -8 42 12", Vein, 2.2);
+        pen.Line("M-32 1C-34 8 -34 14 -34 18M-20 -12C-22 -2 -20 6 -19 11M-4 -22C-6 -10 -4 0 -2 6M14 -23C13 -12 14 -2 15 4M28 -16C27 -8 28 0 30 6M-20 -12C-18 -20 -12 -28 -6 -33M-4 -22C0 -28 4 -33 10 -35M14 -23C18 -27 22 -30 26 -30", Vein, 1.2);
+        pen.Rule("M-44 28C-46 -6 -24 -36 4 -36C32 -36 46 -10 42 14C30 5 20 3 8 5C-12 7 -32 14 -44 28Z", Tone.Edge, 1.3);
+        pen.Rule("M-48 34L-48 46M-52 42L-48 47L-44 42M6 24L6 36M2 32L6 37L10 32", Tone.Soft, 2);
     }
 
     public static void Strap(Pen pen)

@@ -35,8 +35,9 @@ internal static class LeafPatterns
     {
         Stalk(pen, LeafPaint.Green);
         pen.Fill(Leaf.Outline(), Pale);
-        Veins(pen, LeafPaint.Green, 7, 9, 0.8);
-        Veins(pen, Vein, 1.2, 1.8, 0.7);
+        Veins(pen, LeafPaint.Green, 6.4, 0.1, 0.66);
+        pen.Line(Leaf.Midrib(0.2), LeafPaint.Green, 8);
+        Veins(pen, Vein, 1.2, 1.8, 0.6);
         foreach (var (x, y, i) in Leaf.Strewn(16, 0.8, 0.25))
         {
             pen.Dot(x, y, 0.9 + (0.3 * (i % 2)), Tan);

@@ -12,7 +12,7 @@ internal sealed class LeafShape(double wide = 33, double wave = 0, double bend =
 
     private const int Steps = 36;
 
-    private static readonly double[] Starts = [0.28, 0.42, 0.56, 0.7, 0.84];
+    private static readonly double[] Starts = [0.36, 0.49, 0.62, 0.75, 0.87];
 
     private static readonly int[] Sides = [-1, 1];
 

@@ -6,7 +6,7 @@ namespace Ashery.Cards.Pictures.Leaves;
 internal static class PlantDrawings
 {
     // Six pairs from the lowest to the youngest: height on the stem, size, how far they hang.
-    private static readonly (double Y, double Size, double Turn)[] Pairs = [(34, 0.4, 92), (22, 0.43, 80), (8, 0.42, 70), (-5, 0.38, 60), (-18, 0.3, 48), (-28, 0.22, 32)];
+    private static readonly (double Y, double Size, double Turn)[] Pairs = [(34, 0.36, 94), (21, 0.38, 82), (7, 0.37, 72), (-7, 0.33, 62), (-20, 0.26, 50), (-30, 0.18, 34)];
 
     public static void Older(Pen pen) => Plant(pen, static i => i < 2);
 
@@ -104,7 +104,7 @@ internal static class PlantDrawings
             Pair(pen, Pairs[i].Y, Pairs[i].Size, Pairs[i].Turn, meant(i) ? Yellow : LeafPaint.Green);
         }
 
-        Leaf(pen, 0, -32, 0, 0.2, meant(5) ? Yellow : LeafPaint.Green);
+        Leaf(pen, 0, -34, 0, 0.17, meant(5) ? Yellow : LeafPaint.Green);
         pen.Fill("M-19 44L19 44L15 58L-15 58Z", Clay).Fill("M-21 41L21 41L21 46L-21 46Z", "#a9623f");
         pen.Rule("M-21 41L21 41L21 46L19 46L15 58L-15 58L-19 46L-21 46Z", Tone.Edge, 1.2);
         for (var i = 0; i < Pairs.Length; i++)

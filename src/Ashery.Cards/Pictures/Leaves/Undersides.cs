@@ -80,6 +80,6 @@ internal static class Undersides
         LeafPatterns.Veins(pen, "#5f965f", 1.8, 3.2);
         what(pen);
         pen.Rule(Leaf.Outline(), Tone.Edge, 1.3);
-        pen.Rule("M28 30a13 13 0 1 1 -0.1 0M36 52L46 58", Tone.Soft, 2.6);
+        pen.Rule("M34 20a11 11 0 1 1 -0.1 0M26.5 39L18 48", Tone.Soft, 2.6);
     }
 }
