@@ -1,6 +1,5 @@
 using Ashery.Climate;
 using Ashery.Crops;
-using Ashery.Materials;
 using Ashery.Nutrients;
 using Ashery.Problems;
 using Ashery.RootZone;
