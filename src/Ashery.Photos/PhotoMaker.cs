@@ -21,7 +21,7 @@ public static class PhotoMaker
     {
         if (file.Length > PhotoLimits.MostBytes)
         {
-            return Fail(string.Create(CultureInfo.InvariantCulture, $"The photograph has {file.Length / 1048576.0:0.#} MB; {PhotoLimits.MostBytes / 1048576} MB is the most."), "Choose a smaller size in the camera, or send it through an editor.");
+            return TooLong(file.Length);
         }
 
         lock (OneAtATime)
@@ -41,6 +41,10 @@ public static class PhotoMaker
             return TooLarge(file, codec) is { } problem ? Result.Fail<MadePhoto>(problem) : Draw(file, codec);
         }
     }
+
+    /// <summary>Says that a file has too many bytes, for whoever need not read it first.</summary>
+    public static Result<MadePhoto> TooLong(long bytes) => Fail(
+        string.Create(CultureInfo.InvariantCulture, $"The photograph has {bytes / 1048576.0:0.#} MB; {PhotoLimits.MostBytes / 1048576} MB is the most."), "Choose a smaller size in the camera, or send it through an editor.");
 
     private static Problem? TooLarge(byte[] file, SKCodec codec)
     {

@@ -13,7 +13,7 @@ public static class SearchWords
     /// <summary>Longer words are cut, in entries and questions alike.</summary>
     public const int Longest = 64;
 
-    private const int MostAsked = 16;
+    private const int MostAsked = 16, HashSigns = 54;
 
     /// <summary>The words of an entry, each once: its note, its kind and what it names.</summary>
     public static IReadOnlyList<string> Of(Entry entry)
@@ -30,6 +30,9 @@ public static class SearchWords
     /// <summary>The words of a question; null when it asks nothing, none when it is made of signs that no word has.</summary>
     public static IReadOnlyList<string>? Asked(string question) =>
         string.IsNullOrWhiteSpace(question) ? null : [.. Cut(question).Take(MostAsked)];
+
+    /// <summary>The word by which the entries of a kept photograph are found: no beginning of a hash is ever taken for a word of the grower's.</summary>
+    public static string OfPhoto(string hash) => "photograph" + (hash.Length > HashSigns ? hash[..HashSigns] : hash);
 
     /// <summary>Text as words, each once, in the order in which they stand.</summary>
     public static IReadOnlyList<string> Cut(string text)
@@ -101,6 +104,7 @@ public static class SearchWords
         PlantEvent happened => [happened.What.ToString(), happened.Medium, happened.Place],
         Sighting seen => [seen.What],
         WeatherNoted noted => [noted.What.ToString()],
+        Photograph photograph => [OfPhoto(photograph.Hash)],
         BagBought bought => [bought.BagId, bought.Lot],
         StockCounted counted => [counted.BagId],
         BatchMade batch => [batch.Lot, batch.FeedId, .. batch.Weighings.Select(static w => w.BagId)],

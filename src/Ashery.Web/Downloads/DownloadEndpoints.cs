@@ -22,6 +22,7 @@ internal static class DownloadEndpoints
         app.MapGet("/download/shelf.csv", (GardenDesk desk) => Csv(writer => BagCsv.Write(writer, desk.Garden.Shelf), "shelf.csv"));
         app.MapGet("/download/shelf.json", (GardenDesk desk) => File(ShelfFile.Write(desk.Garden.Shelf), "application/json", "shelf.json"));
         app.MapGet("/download/materials.csv", () => Csv(writer => BagCsv.WriteMaterials(writer, MaterialCatalogue.Default.All), "materials.csv"));
+        app.MapDiaryDownloads();
         app.MapGet("/garden.json", (GardenDesk desk) => File(GardenFile.Write(desk.Garden), "application/json", "garden.json"));
     }
 

@@ -3,10 +3,12 @@ using System.Net.Sockets;
 using Ashery.Problems;
 using Ashery.Records;
 using Ashery.Records.Moving;
+using Ashery.Records.Photos;
 using Ashery.Web.Api;
 using Ashery.Web.Components;
 using Ashery.Web.Downloads;
 using Ashery.Web.Gardens;
+using Ashery.Web.Photos;
 using Microsoft.AspNetCore.DataProtection;
 using Microsoft.AspNetCore.Hosting.Server;
 using Microsoft.AspNetCore.Hosting.Server.Features;
@@ -99,6 +101,7 @@ public static class AsheryServer
         builder.Services.AddHttpContextAccessor();
         builder.Services.AddSingleton(options.Clock);
         builder.Services.AddGardens(records.Value);
+        builder.Services.AddSingleton(options.PhotoFolder is { } photos ? new PhotoFiles(photos) : PhotoFiles.Beside(options.GardenFile));
         FirstGarden.Plant(records.Value.Garden(IRecords.Home), options.Clock);
         return Result.Of(Pipeline(builder.Build()));
     }
@@ -123,6 +126,7 @@ public static class AsheryServer
         app.MapJournal();
         app.MapPost("/light", ColourScheme.Choose);
         app.MapDownloads();
+        app.MapPhotos();
         app.MapRazorComponents<App>();
         return app;
     }

@@ -22,9 +22,12 @@ public sealed record ServerOptions
     /// <summary>Address of a PostgreSQL database to use in place of the file; null: the file.</summary>
     public string? Database { get; init; }
 
+    /// <summary>Folder of the photographs; null for the one beside the garden.</summary>
+    public string? PhotoFolder { get; init; }
+
     public TimeProvider Clock { get; init; } = TimeProvider.System;
 
-    /// <summary>Reads <c>--port N</c>, <c>--garden FILE</c>, <c>--database ADDRESS</c> and <c>--urls ADDRESSES</c>.</summary>
+    /// <summary>Reads <c>--port N</c>, <c>--garden FILE</c>, <c>--database ADDRESS</c>, <c>--photos FOLDER</c> and <c>--urls ADDRESSES</c>.</summary>
     public static Result<ServerOptions> Read(IReadOnlyList<string> args, Func<string, string?> environment)
     {
         var options = new ServerOptions { GardenFile = GardenPath.Default(environment), Urls = NotEmpty(environment("ASPNETCORE_URLS")), Database = GardenPath.Server(environment) };
@@ -44,12 +47,15 @@ public sealed record ServerOptions
                 case "--database" when NotEmpty(value) is { } database:
                     options = options with { Database = database };
                     break;
+                case "--photos" when NotEmpty(value) is { } photos:
+                    options = options with { PhotoFolder = photos };
+                    break;
                 case "--urls" when NotEmpty(value) is { } urls:
                     options = options with { Urls = urls };
                     break;
                 default:
                     return Result.Fail<ServerOptions>(
-                        args[i], "This is not understood here.", "Use --port NUMBER, --garden FILE.db, --database postgres://USER@HOST/NAME or --urls http://ADDRESS:PORT.");
+                        args[i], "This is not understood here.", "Use --port NUMBER, --garden FILE.db, --database postgres://USER@HOST/NAME, --photos FOLDER or --urls http://ADDRESS:PORT.");
             }
         }
 

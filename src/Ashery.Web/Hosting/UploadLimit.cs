@@ -10,12 +10,22 @@ namespace Ashery.Web.Hosting;
 internal static class UploadLimit
 {
     public const long Most = 4 * 1024 * 1024;
+
+    /// <summary>Photographs together.</summary>
+    public const long MostPhotos = 120 * 1024 * 1024;
+
     private const long WorthDraining = 1024L * 1024 * 1024;
 
     public static IApplicationBuilder UseUploadLimit(this IApplicationBuilder app) => app.Use(static async (context, next) =>
     {
         var length = context.Request.ContentLength;
-        if (length is not > Most)
+        var isPhotos = context.Request.Path.Value is { } path && path.StartsWith("/pots/", StringComparison.Ordinal) && path.EndsWith("/photos", StringComparison.Ordinal);
+        if (isPhotos && context.Features.Get<IHttpMaxRequestBodySizeFeature>() is { IsReadOnly: false } larger)
+        {
+            larger.MaxRequestBodySize = MostPhotos;
+        }
+
+        if (!(length > (isPhotos ? MostPhotos : Most)))
         {
             await next(context);
             return;
