@@ -57,6 +57,7 @@ public sealed class LookOnly : IAsyncLifetime
     {
         Site = await Site.StartAsync();
         Site.Put(g => g with { Name = "Harbour roof terrace" }, "Changed the settings");
+        SampleDiary.Write(Site);
     }
 
     public ValueTask DisposeAsync() => Site.DisposeAsync();

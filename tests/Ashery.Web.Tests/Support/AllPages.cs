@@ -40,6 +40,18 @@ internal static class AllPages
         ("new-pot", "/pots/add"),
         ("pot", "/pots/{pot}"),
         ("roots", "/pots/{pot}/roots"),
+        ("note", "/pots/{pot}/note?kind=flowers"),
+        ("note-repotted", "/pots/{pot}/note?kind=repotted"),
+        ("diary", "/pots/{pot}/diary"),
+        ("entry", "/diary/{entry}"),
+        ("readings", "/pots/{pot}/readings"),
+        ("photos", "/pots/{pot}/photos"),
+        ("round", "/note"),
+        ("round-flowers", "/note/flowers"),
+        ("round-sighting", "/note/sighting"),
+        ("measurements", "/measurements"),
+        ("search", "/search?q=aph"),
+        ("report", "/report"),
         ("year", "/year"),
         ("rules", "/year/rules"),
         ("rule", "/year/rules/mineral-hot-season"),
@@ -75,6 +87,7 @@ internal static class AllPages
         return path
             .Replace("{bag}", garden.Shelf[0].Id, StringComparison.Ordinal)
             .Replace("{pot}", garden.Pots[0].Id, StringComparison.Ordinal)
+            .Replace("{entry}", SampleDiary.First.ToString("D"), StringComparison.Ordinal)
             .Replace("{water}", garden.Waters[0].Id, StringComparison.Ordinal)
             .Replace("{rain}", garden.Waters[1].Id, StringComparison.Ordinal)
             .Replace("{feed}", garden.Feeds[0].Id, StringComparison.Ordinal);

@@ -1,5 +1,6 @@
 using Ashery.Gardens;
 using Ashery.Records;
+using Ashery.Records.Photos;
 using Ashery.Web.Hosting;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.Data.Sqlite;
@@ -30,6 +31,8 @@ internal sealed class Site : IAsyncDisposable
     public IGardenStore Store => Records.Garden(IRecords.Home);
 
     public IJournal Journal => Records.Journal(IRecords.Home);
+
+    public PhotoFiles Photos => app.Services.GetRequiredService<PhotoFiles>();
 
     public Garden Garden => Store.Load()!.Garden;
 

@@ -46,6 +46,6 @@ internal sealed class Window : IAsyncDisposable
     public async ValueTask DisposeAsync()
     {
         await context.DisposeAsync();
-        Assert.Empty(complaints);
+        Assert.True(complaints.Count == 0, string.Join("; ", complaints));
     }
 }
