@@ -13,7 +13,7 @@ internal static class WorkerScript
 {
     public const string Path = "/sw.js";
 
-    private static readonly string[] Names = ["ashery.css", "ashery.js", "queue.js", "offline.js", "mark.svg", "_framework/blazor.web.js"];
+    private static readonly string[] Names = ["ashery.css", "ashery.js", "diary.css", "diary.js", "queue.js", "offline.js", "mark.svg", "_framework/blazor.web.js"];
 
     public static IResult Send(HttpContext context, EndpointDataSource endpoints)
     {
