@@ -1,7 +1,7 @@
 using Ashery.Bench;
 
 // One command runs everything: dotnet run -c Release --project bench/Ashery.Bench
-// Words pick parts: three six short growth shelf draws solution target mixes tanks weather pots potec pot-draws fit memory command
+// Words pick parts: three six short growth shelf draws solution target mixes tanks weather pots potec pot-draws fit clinic memory command
 if (args is ["peak"])
 {
     MemoryBench.Child();
@@ -25,6 +25,7 @@ var parts = new (string Name, Action Run)[]
     ("potec", RootZoneBench.RunPlain),
     ("pot-draws", PotDrawsBench.Run),
     ("fit", FitBench.Run),
+    ("clinic", ClinicBench.Run),
     ("memory", MemoryBench.Run),
     ("command", CommandBench.Run),
 };
