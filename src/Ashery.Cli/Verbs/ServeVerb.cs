@@ -9,21 +9,29 @@ namespace Ashery.Cli.Verbs;
 /// <summary>Becomes the web program, which is published apart: nothing of the web is loaded into this process.</summary>
 internal sealed class ServeVerb : Verb
 {
-    private readonly ValueOption port, database;
+    private readonly ValueOption port, database, address, listen, proxy, telemetry;
+    private readonly Option<bool> home, accounts;
 
     public ServeVerb()
         : base("serve", "Serve the web application on this machine, with the stored garden or a demo garden at first")
     {
         port = Add(new ValueOption("--port", "NUMBER", "Port to listen on; without it the first free one from 8741 on"));
         database = Add(new ValueOption("--database", "ADDRESS", "A PostgreSQL database in place of the garden file; ASHERY_DATABASE says the same"));
+        home = Flag("--home", "Serve the home network over HTTPS, with accounts and pairing of phones");
+        accounts = Flag("--accounts", "Ask who it is: accounts, gardens shared with roles");
+        address = Add(new ValueOption("--address", "ADDRESS", "With --accounts: the one address people use, as in https://garden.example"));
+        listen = Add(new ValueOption("--urls", "ADDRESSES", "With --address: where to listen for the reverse proxy, as in http://127.0.0.1:8741"));
+        proxy = Add(new ValueOption("--proxy", "NUMBER", "With --address: network address of the reverse proxy when it is another machine"));
+        telemetry = Add(new ValueOption("--telemetry", "ADDRESS", "Send metrics and traces to an OpenTelemetry collector (OTLP over HTTP)"));
     }
 
-    public override string Details => "Only this machine reaches it (127.0.0.1). Ctrl+C stops it. With --json the command to run is printed, not run.";
+    public override string Details => "Only this machine reaches it (127.0.0.1), unless --home or --accounts says otherwise. Ctrl+C stops it. With --json the command to run is printed, not run.";
 
     public override IReadOnlyList<(string Words, string Line)> Examples =>
     [
         ("At the usual address:", "ashery serve"),
         ("At a port of your choice:", "ashery serve --port 8123"),
+        ("For a phone beside the pots:", "ashery serve --home"),
         ("With the gardens in PostgreSQL:", "ashery serve --database postgres://ash@localhost/ash"),
     ];
 
@@ -47,10 +55,15 @@ internal sealed class ServeVerb : Verb
             words.AddRange(["--port", chosen.ToString(CultureInfo.InvariantCulture)]);
         }
 
-        if (given.Has(database) && given.Text(database) is { } address)
+        foreach (var option in new[] { database, address, listen, proxy, telemetry })
         {
-            words.AddRange(["--database", address]);
+            if (given.Has(option) && given.Text(option) is { } text)
+            {
+                words.AddRange([option.Name, text]);
+            }
         }
+
+        words.AddRange(new[] { home, accounts }.Where(given.Has).Select(static o => o.Name));
 
         string[] command = [.. words];
         if (given.Has(Json))

@@ -11,8 +11,8 @@ internal static class GardenServices
         services.AddScoped<CurrentGarden>();
 
         // Whoever fills in CurrentGarden must do so before the first of these is asked for.
-        services.AddScoped(static s => s.GetRequiredService<IRecords>().Garden(Whose(s).Key, Whose(s).By));
-        services.AddScoped(static s => s.GetRequiredService<IRecords>().Journal(Whose(s).Key, Whose(s).By));
+        services.AddScoped<IGardenStore>(static s => new GuardedStore(s.GetRequiredService<IRecords>().Garden(Whose(s).Key, Whose(s).By), Whose(s)));
+        services.AddScoped<IJournal>(static s => new GuardedJournal(s.GetRequiredService<IRecords>().Journal(Whose(s).Key, Whose(s).By), Whose(s)));
         services.AddSingleton<GardenCache>();
         services.AddScoped<GardenDesk>();
         services.AddSingleton<TodayCache>();

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Ashery.Problems;
 using Ashery.Records;
+using Ashery.Web.Access;
 
 namespace Ashery.Web.Hosting;
 
@@ -27,10 +28,27 @@ public sealed record ServerOptions
 
     public TimeProvider Clock { get; init; } = TimeProvider.System;
 
-    /// <summary>Reads <c>--port N</c>, <c>--garden FILE</c>, <c>--database ADDRESS</c>, <c>--photos FOLDER</c> and <c>--urls ADDRESSES</c>.</summary>
+    /// <summary>Accounts, and who else may reach the application; null: this machine alone, without accounts.</summary>
+    public AccessOptions? Access { get; init; }
+
+    /// <summary>Collector of OpenTelemetry (OTLP over HTTP); null: nothing is measured.</summary>
+    public Uri? Telemetry { get; init; }
+
+    /// <summary>Reads <c>--port N</c>, <c>--garden FILE</c>, <c>--database ADDRESS</c>, <c>--photos FOLDER</c>, <c>--urls ADDRESSES</c>, and what <see cref="AccessWords"/> takes.</summary>
     public static Result<ServerOptions> Read(IReadOnlyList<string> args, Func<string, string?> environment)
     {
-        var options = new ServerOptions { GardenFile = GardenPath.Default(environment), Urls = NotEmpty(environment("ASPNETCORE_URLS")), Database = GardenPath.Server(environment) };
+        var words = AccessWords.Take(args);
+        if (!words.Ok)
+        {
+            return Result.Fail<ServerOptions>(words.Problems);
+        }
+
+        args = words.Value.Rest;
+        var options = new ServerOptions
+        {
+            GardenFile = GardenPath.Default(environment), Urls = NotEmpty(environment("ASPNETCORE_URLS")), Access = words.Value.Access,
+            Database = GardenPath.Server(environment), Telemetry = words.Value.Telemetry,
+        };
         for (var i = 0; i < args.Count; i += 2)
         {
             var value = i + 1 < args.Count ? args[i + 1] : null;
@@ -55,11 +73,11 @@ public sealed record ServerOptions
                     break;
                 default:
                     return Result.Fail<ServerOptions>(
-                        args[i], "This is not understood here.", "Use --port NUMBER, --garden FILE.db, --database postgres://USER@HOST/NAME, --photos FOLDER or --urls http://ADDRESS:PORT.");
+                        args[i], "This is not understood here.", "Use --port NUMBER, --garden FILE.db, --database postgres://USER@HOST/NAME, --photos FOLDER, --urls http://ADDRESS:PORT, --home, --accounts or --address https://NAME.");
             }
         }
 
-        return Result.Of(options);
+        return AccessWords.Check(options.Access, options.Urls) is { } wrong ? Result.Fail<ServerOptions>(wrong) : Result.Of(options);
     }
 
     private static string? NotEmpty(string? text) => string.IsNullOrWhiteSpace(text) ? null : text;

@@ -26,6 +26,8 @@ internal sealed class Site : IAsyncDisposable
 
     public HttpClient Http { get; }
 
+    public IServiceProvider Services => app.Services;
+
     public IRecords Records => app.Services.GetRequiredService<IRecords>();
 
     public IGardenStore Store => Records.Garden(IRecords.Home);
@@ -36,10 +38,11 @@ internal sealed class Site : IAsyncDisposable
 
     public Garden Garden => Store.Load()!.Garden;
 
-    public static async Task<Site> StartAsync(StoppedClock? clock = null)
+    public static async Task<Site> StartAsync(StoppedClock? clock = null, Func<ServerOptions, ServerOptions>? change = null)
     {
         var fresh = Directory.CreateTempSubdirectory("ashery-web-").FullName;
-        var built = AsheryServer.Build(new ServerOptions { Port = 0, GardenFile = Path.Combine(fresh, "garden.db"), Clock = clock ?? new StoppedClock() });
+        var options = new ServerOptions { Port = 0, GardenFile = Path.Combine(fresh, "garden.db"), Clock = clock ?? new StoppedClock() };
+        var built = AsheryServer.Build(change?.Invoke(options) ?? options);
         Assert.True(built.Ok, string.Join(' ', built.Problems));
         await built.Value.StartAsync();
         return new Site(fresh, built.Value);

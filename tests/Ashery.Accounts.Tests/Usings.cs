@@ -1,0 +1,2 @@
+global using Ashery.Accounts.Tests.Support;
+global using Xunit;
