@@ -17,6 +17,8 @@ internal sealed class GuardedStore(IGardenStore inner, CurrentGarden whose) : IG
 
     public IReadOnlyList<Change> History(int atMost) => inner.History(atMost);
 
+    public IReadOnlyDictionary<string, DateTimeOffset> PotsSince() => inner.PotsSince();
+
     public SaveOutcome Save(Garden garden, long basedOn, string what) => whose.MayWrite() ? inner.Save(garden, basedOn, what) : throw new ReaderMayNotWriteException();
 }
 

@@ -115,6 +115,8 @@ public sealed class ReaderTests
 
         public IReadOnlyList<Change> History(int atMost) => throw new NotSupportedException();
 
+        public IReadOnlyDictionary<string, DateTimeOffset> PotsSince() => throw new NotSupportedException();
+
         public JournalOutcome Write(IReadOnlyList<EntryChange> changes) => throw new NotSupportedException();
 
         public StoredEntry? Find(Guid id) => throw new NotSupportedException();
