@@ -14,12 +14,16 @@ internal static class ApiSetup
 
     public static void AddApi(this IServiceCollection services)
     {
-        services.AddOpenApi(Document, static openApi => openApi.AddDocumentTransformer(static (document, _, _) =>
+        services.AddOpenApi(Document, static openApi =>
         {
-            document.Info = new() { Title = "Ashery", Version = "1", Description = "Gardens and their journals. Errors are problem details (RFC 9457)." };
-            document.Servers?.Clear();
-            return Task.CompletedTask;
-        }));
+            openApi.ShouldInclude = static call => call.RelativePath?.StartsWith("api/", StringComparison.Ordinal) == true;
+            openApi.AddDocumentTransformer(static (document, _, _) =>
+            {
+                document.Info = new() { Title = "Ashery", Version = "1", Description = "Gardens and their journals. Errors are problem details (RFC 9457)." };
+                document.Servers?.Clear();
+                return Task.CompletedTask;
+            });
+        });
         services.ConfigureHttpJsonOptions(static json =>
         {
             json.SerializerOptions.DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull;

@@ -6,6 +6,7 @@ using Ashery.Web.Access;
 using Ashery.Web.Hosting;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.Data.Sqlite;
+using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.DependencyInjection;
 
 namespace Ashery.Accounts.Tests.Support;
@@ -44,19 +45,51 @@ internal sealed class House : IAsyncDisposable
 
     public static async Task<House> OpenAsync(AccessOptions? access = null, Func<ServerOptions, ServerOptions>? change = null, bool people = true)
     {
-        var fresh = Directory.CreateTempSubdirectory("ashery-house-").FullName;
-        var clock = new Movable();
-        var options = new ServerOptions { Port = 0, GardenFile = Path.Combine(fresh, "garden.db"), Clock = clock, Access = access ?? Fast };
-        var built = AsheryServer.Build(change?.Invoke(options) ?? options);
-        Assert.True(built.Ok, string.Join(' ', built.Problems));
-        await built.Value.StartAsync();
-        var house = new House(fresh, built.Value) { Clock = clock };
-        if (people)
+        var options = new ServerOptions { Port = 0, GardenFile = "", Clock = new Movable(), Access = access ?? Fast };
+        options = change?.Invoke(options) ?? options;
+        if (!people || options.Database is not null || options.Clock is not Movable)
         {
-            await house.FillAsync();
+            var house = await StartAsync(options);
+            if (people)
+            {
+                await house.FillAsync();
+            }
+
+            return house;
         }
 
-        return house;
+        return await StartAsync(options, await Filled.Value);
+    }
+
+    // People and tables are made once; every house begins with a copy of the file.
+    private static readonly Lazy<Task<byte[]>> Filled = new(async () =>
+    {
+        await using var house = await StartAsync(new ServerOptions { Port = 0, GardenFile = "", Clock = new Movable(), Access = Fast });
+        await house.FillAsync();
+        await using (var db = house.App.Services.GetRequiredService<Databases.AccountsDatabase>().Open())
+        {
+            await db.Database.ExecuteSqlRawAsync("PRAGMA wal_checkpoint(TRUNCATE);");
+        }
+
+        await using var file = new FileStream(Path.Combine(house.folder, "garden.db"), FileMode.Open, FileAccess.Read, FileShare.ReadWrite);
+        var whole = new byte[file.Length];
+        await file.ReadExactlyAsync(whole);
+        return whole;
+    });
+
+    private static async Task<House> StartAsync(ServerOptions options, byte[]? filled = null)
+    {
+        var fresh = Directory.CreateTempSubdirectory("ashery-house-").FullName;
+        var path = Path.Combine(fresh, "garden.db");
+        if (filled is not null)
+        {
+            await File.WriteAllBytesAsync(path, filled);
+        }
+
+        var built = AsheryServer.Build(options with { GardenFile = path });
+        Assert.True(built.Ok, string.Join(' ', built.Problems));
+        await built.Value.StartAsync();
+        return new House(fresh, built.Value) { Clock = options.Clock as Movable ?? new Movable() };
     }
 
     /// <summary>A browser nobody is signed in with.</summary>
