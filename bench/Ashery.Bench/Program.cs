@@ -1,7 +1,7 @@
 using Ashery.Bench;
 
 // One command runs everything: dotnet run -c Release --project bench/Ashery.Bench
-// Words pick parts: three six short growth shelf draws solution target mixes tanks weather pots potec pot-draws fit clinic memory command
+// Words pick parts: three six short growth shelf draws solution target mixes tanks weather pots potec pot-draws fit clinic trial memory command
 if (args is ["peak"])
 {
     MemoryBench.Child();
@@ -26,6 +26,7 @@ var parts = new (string Name, Action Run)[]
     ("pot-draws", PotDrawsBench.Run),
     ("fit", FitBench.Run),
     ("clinic", ClinicBench.Run),
+    ("trial", TrialBench.Run),
     ("memory", MemoryBench.Run),
     ("command", CommandBench.Run),
 };

@@ -24,6 +24,7 @@ internal static class Application
         new WeatherVerb(),
         new PotVerb(),
         new ClinicVerb(),
+        new TrialVerb(),
         new CardVerb(),
         new ShelfVerb(),
         new MaterialsVerb(),

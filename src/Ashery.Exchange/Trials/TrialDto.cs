@@ -39,6 +39,20 @@ public sealed record TrialDto
 
     [Description("Which pot gets what; left out before the draw.")]
     public IReadOnlyList<TrialPlaceDto>? Layout { get; init; }
+
+    [Description("What was written down, when it is kept in the same file.")]
+    public IReadOnlyList<TrialReadingDto>? Results { get; init; }
+}
+
+[Description("A figure from a pot.")]
+public sealed record TrialReadingDto
+{
+    public string? Pot { get; init; }
+
+    [Description("YYYY-MM-DD; left out when pots were looked at once.")]
+    public string? Date { get; init; }
+
+    public double? Value { get; init; }
 }
 
 [Description("What is counted or measured on each pot.")]

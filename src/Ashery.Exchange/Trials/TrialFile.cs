@@ -4,6 +4,7 @@ using Ashery.Exchange.Json;
 using Ashery.Problems;
 using Ashery.Trials;
 using Ashery.Trials.Chances;
+using Ashery.Trials.Results;
 
 namespace Ashery.Exchange.Trials;
 
@@ -16,43 +17,56 @@ public static class TrialFile
     public const int LongestText = 1024 * 1024;
 
     private const int LongestWord = 80;
+    private const int MostResults = 20_000;
 
-    /// <summary>Reads a trial, with or without a layout; everything that is wrong comes back at once, each with its field.</summary>
-    public static Result<Trial> Read(string text)
+    /// <summary>Reads a trial, with or without a layout and results; everything that is wrong comes back at once, each with its field.</summary>
+    public static Result<AnalysisRequest> Read(string text)
     {
         if (text.Length > LongestText)
         {
-            return Result.Fail<Trial>("trial", "The text is longer than 1 MB; no trial is.", "Check that it is the right file.");
+            return Result.Fail<AnalysisRequest>("trial", "The text is longer than 1 MB; no trial is.", "Check that it is the right file.");
         }
 
         if (HalfSigns.In(text, "trial") is { } half)
         {
-            return Result.Fail<Trial>(half);
+            return Result.Fail<AnalysisRequest>(half);
         }
 
         var read = AsheryJson.Read(text, TrialJsonContext.Shared.TrialDto, "trial");
         if (!read.Ok)
         {
-            return Result.Fail<Trial>(read.Problems);
+            return Result.Fail<AnalysisRequest>(read.Problems);
         }
 
         if (!string.Equals(read.Value.Format, Format, StringComparison.Ordinal))
         {
-            return Result.Fail<Trial>("format", $"This is not a trial file of this edition ({Format}).", $"Put \"format\": \"{Format}\" at the top.");
+            return Result.Fail<AnalysisRequest>("format", $"This is not a trial file of this edition ({Format}).", $"Put \"format\": \"{Format}\" at the top.");
         }
 
         var fields = new FieldReader();
         var trial = Of(read.Value, fields);
-        if (fields.HasErrors)
+        if (read.Value.Results?.Count > MostResults)
         {
-            return Result.Fail<Trial>([.. fields.Problems.Where(static p => p.Severity == Severity.Error)]);
+            fields.Add(new("results", FormattableString.Invariant($"There are {read.Value.Results.Count} figures; {MostResults} is the limit."), "Keep to one trial."));
         }
 
-        return Result.Of(trial);
+        var readings = fields.HasErrors ? [] : fields.All(read.Value.Results, "results", (r, at) => Reading(r, at, fields));
+        return fields.HasErrors
+            ? Result.Fail<AnalysisRequest>([.. fields.Problems.Where(static p => p.Severity == Severity.Error)])
+            : Result.Of(new AnalysisRequest(trial, readings));
     }
 
-    /// <summary>Writes a trial; reading it back gives the same trial.</summary>
-    public static string Write(Trial trial) => AsheryJson.Write(
+    /// <summary>The sample of <c>data/demo</c>, a worked example of the format with made figures.</summary>
+    public static string Sample()
+    {
+        using var stream = typeof(Trial).Assembly.GetManifestResourceStream("data/demo/railing.trial.json")
+            ?? throw new InvalidOperationException("The sample trial is not part of the library.");
+        using var reader = new StreamReader(stream);
+        return reader.ReadToEnd();
+    }
+
+    /// <summary>Writes a trial, with what was written down so far; reading it back gives the same.</summary>
+    public static string Write(Trial trial, IReadOnlyList<TrialReading>? readings = null) => AsheryJson.Write(
         new TrialDto
         {
             Format = Format,
@@ -66,6 +80,7 @@ public static class TrialFile
             Looks = trial.Looks,
             Spending = Word(trial.Spending),
             Layout = trial.Layout.Count > 0 ? [.. trial.Layout.Select(static p => new TrialPlaceDto { Pot = p.Pot, Block = p.Block > 0 ? p.Block : null, Feed = p.Treatment })] : null,
+            Results = readings?.Count > 0 ? [.. readings.Select(static r => new TrialReadingDto { Pot = r.Pot, Date = r.Date?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture), Value = r.Value })] : null,
         },
         TrialJsonContext.Files.TrialDto);
 
@@ -128,6 +143,16 @@ public static class TrialFile
             Spending = fields.Word<SpendingRule>(dto.Spending, "spending", SpendingRule.OBrienFleming),
             Layout = Limited(dto.Layout, "layout", fields, (p, at) => new TrialPlace(fields.Text(p.Pot, at + ".pot", LongestWord), (int)(fields.Optional(p.Block, at + ".block", 0, Trial.MostPots, "") ?? 0), fields.Text(p.Feed, at + ".feed", LongestWord))),
         };
+    }
+
+    private static TrialReading Reading(TrialReadingDto dto, string at, FieldReader fields)
+    {
+        if (dto.Value is null)
+        {
+            fields.Missing(at + ".value", "Give the figure, or leave the whole line out.");
+        }
+
+        return new(fields.Text(dto.Pot, at + ".pot", LongestWord), dto.Value ?? 0, fields.Date(dto.Date, at + ".date"));
     }
 
     private static Treatment Feed(TreatmentDto dto, string at, FieldReader fields)

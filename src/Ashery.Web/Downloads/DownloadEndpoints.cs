@@ -9,6 +9,7 @@ using Ashery.Problems;
 using Ashery.Web.Forms;
 using Ashery.Web.Gardens;
 using Ashery.Web.Pages.Cards;
+using Ashery.Web.Pages.Trials;
 
 namespace Ashery.Web.Downloads;
 
@@ -23,6 +24,7 @@ internal static class DownloadEndpoints
         app.MapGet("/download/shelf.json", (GardenDesk desk) => File(ShelfFile.Write(desk.Garden.Shelf), "application/json", "shelf.json"));
         app.MapGet("/download/materials.csv", () => Csv(writer => BagCsv.WriteMaterials(writer, MaterialCatalogue.Default.All), "materials.csv"));
         app.MapDiaryDownloads();
+        app.MapTrials();
         app.MapGet("/garden.json", (GardenDesk desk) => File(GardenFile.Write(desk.Garden), "application/json", "garden.json"));
     }
 

@@ -10,6 +10,7 @@ using Ashery.Exchange.Gardens;
 using Ashery.Exchange.Materials;
 using Ashery.Exchange.Mix;
 using Ashery.Exchange.RootZone;
+using Ashery.Exchange.Trials;
 using Ashery.Exchange.Waters;
 using Ashery.Exchange.Solutions;
 using Ashery.Exchange.Weather;
@@ -39,6 +40,9 @@ public class SchemaTests
         ["weather"] = (WeatherJsonContext.Shared.WeatherJson, "Output of ashery weather --json"),
         ["pot"] = (PotJsonContext.Shared.PotJson, "Output of ashery pot --json"),
         ["clinic"] = (ClinicJsonContext.Shared.ClinicJson, "Output of ashery clinic --json"),
+        ["trial-plan"] = (TrialJsonContext.Shared.TrialPlanJson, "Output of ashery trial design --json"),
+        ["trial"] = (TrialJsonContext.Shared.TrialReportJson, "Output of ashery trial analyse --json"),
+        ["trial-file"] = (TrialJsonContext.Shared.TrialDto, "A trial file, as ashery trial reads and writes it"),
         ["year"] = (YearJsonContext.Shared.YearJson, "Output of ashery year --json"),
         ["year-fit"] = (FittedYearJsonContext.Shared.FittedYearJson, "Output of ashery year --fit --json"),
         ["card"] = (CardJsonContext.Shared.CardJson, "Output of ashery card --json"),
@@ -78,6 +82,9 @@ public class SchemaTests
         { "weather", "weather --demo --days 400 --shelter shade-50" },
         { "pot", "pot --demo --draws 50 --days 100" },
         { "clinic", "clinic --demo" },
+        { "trial-plan", "trial design --feeds \"old mix,new mix\" --demo --pots all --blind --looks 2 --draws 200" },
+        { "trial-plan", "trial design --feeds a,b,c --kind measurement --difference 1 --spread 300" },
+        { "trial", "trial analyse --demo" },
         { "year", "year --demo --from 2026-03-01" },
         { "year-fit", "year --demo --from 2026-03-01 --fit --draws 20" },
         { "card", "card --crop fuchsia --demo --batch 1kg" },
@@ -121,6 +128,7 @@ public class SchemaTests
     {
         AssertValid("garden", DemoGarden.Text());
         AssertValid("garden", GardenFile.Write(DemoGarden.Create(Command.Today)));
+        AssertValid("trial-file", TrialFile.Sample());
         AssertValid("shelf-file", ShelfFile.Write(DemoGarden.Create(Command.Today).Shelf));
     }
 

@@ -33,6 +33,8 @@ public class ApprovedTextTests
         { "pot", 0, "pot --demo --draws 60" },
         { "clinic", 0, "clinic --demo" },
         { "clinic-fields", 0, "clinic --fields" },
+        { "trial-design", 0, "trial design --feeds \"plain water,old mix,new mix\" --control \"plain water\" --mean 25 --difference 60 --spread 20 --pots 14 --blind --looks 3 --seed 4 --draws 500" },
+        { "trial-analyse", 0, "trial analyse --demo" },
         { "card", 0, "card --ratio 3:1:2 --from urea,mkp,potassium-nitrate --batch 500g --name Spring" },
         { "shelf", 0, "shelf --demo" },
         { "materials", 0, "materials --search potash" },

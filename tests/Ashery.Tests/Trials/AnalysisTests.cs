@@ -90,8 +90,8 @@ public class AnalysisTests
                 var ps = new List<double>();
                 foreach (var layout in Product(orders, blocks))
                 {
-                    var pots = values.Select((v, i) => new PotResult($"p{i}", i / feeds, $"f{layout[i / feeds][i % feeds]}", v, 1)).ToList();
-                    ps.Add(Permutation.Test(pots, [.. Enumerable.Range(0, feeds).Select(static f => $"f{f}")], 1).P);
+                    var pots = values.Select((v, i) => new PotResult(FormattableString.Invariant($"p{i}"), i / feeds, FormattableString.Invariant($"f{layout[i / feeds][i % feeds]}"), v, 1)).ToList();
+                    ps.Add(Permutation.Test(pots, [.. Enumerable.Range(0, feeds).Select(static f => FormattableString.Invariant($"f{f}"))], 1).P);
                 }
 
                 Assert.All(ps.Distinct(), p => Assert.True(ps.Count(x => x <= p + 1e-12) <= (ps.Count * p) + 1e-9));
@@ -108,7 +108,7 @@ public class AnalysisTests
         for (var t = 0; t < Trials; t++)
         {
             // Eighteen blocks of two have 262144 arrangements, so they are drawn.
-            var pots = Enumerable.Range(0, 36).Select(i => new PotResult($"p{i}", i / 2, i % 2 == 0 ? "a" : "b", Math.Floor(-20 * Math.Log(1 - random.NextDouble())), 1)).ToList();
+            var pots = Enumerable.Range(0, 36).Select(i => new PotResult(FormattableString.Invariant($"p{i}"), i / 2, i % 2 == 0 ? "a" : "b", Math.Floor(-20 * Math.Log(1 - random.NextDouble())), 1)).ToList();
             var test = Permutation.Test(pots, ["a", "b"], t);
             Assert.False(test.Exact);
             below += test.P <= 0.1 ? 1 : 0;
@@ -123,9 +123,9 @@ public class AnalysisTests
     /// <summary>Feeds by blocks.</summary>
     private static AnalysisRequest Request(MeasureKind kind, double[][] values)
     {
-        var places = values.SelectMany(static (of, f) => of.Select((v, b) => (Place: new TrialPlace($"p{f}-{b}", b + 1, $"f{f}"), Value: v))).ToList();
+        var places = values.SelectMany(static (of, f) => of.Select((v, b) => (Place: new TrialPlace(FormattableString.Invariant($"p{f}-{b}"), b + 1, FormattableString.Invariant($"f{f}")), Value: v))).ToList();
         return new(
-            new() { Name = "t", Measure = new(kind, "figure"), Treatments = [.. values.Select(static (_, f) => new Treatment($"f{f}", $"feed {f}"))], Layout = [.. places.Select(static p => p.Place)] },
+            new() { Name = "t", Measure = new(kind, "figure"), Treatments = [.. values.Select(static (_, f) => new Treatment(FormattableString.Invariant($"f{f}"), FormattableString.Invariant($"feed {f}")))], Layout = [.. places.Select(static p => p.Place)] },
             [.. places.Select(static p => new TrialReading(p.Place.Pot, p.Value))]);
     }
 

@@ -6,7 +6,7 @@ namespace Ashery.Tests.Trials;
 
 public class DesignTests
 {
-    private static readonly Gen<TrialPot> Pots = Gen.Select(Gen.Int[0, 9999], Gen.Int[0, 4].Select(static i => new[] { 0.5, 1, 2, 3, 10 }[i]), Gen.Int[0, 3].Select(static i => new[] { "wall", "rail", "steps", null }[i])).Select(static (n, l, p) => new TrialPot($"p{n}", "plant", l, p));
+    private static readonly Gen<TrialPot> Pots = Gen.Select(Gen.Int[0, 9999], Gen.Int[0, 4].Select(static i => new[] { 0.5, 1, 2, 3, 10 }[i]), Gen.Int[0, 3].Select(static i => new[] { "wall", "rail", "steps", null }[i])).Select(static (n, l, p) => new TrialPot(FormattableString.Invariant($"p{n}"), "plant", l, p));
 
     [Fact]
     public void Every_block_holds_every_feed_once_and_no_pot_twice() =>
@@ -26,7 +26,7 @@ public class DesignTests
     [Fact]
     public void Lots_are_fair()
     {
-        var trial = PowerTests.Sample(MeasureKind.Count, 3, control: true) with { Pots = [.. Enumerable.Range(0, 3).Select(static i => new TrialPot($"p{i}", "plant"))] };
+        var trial = PowerTests.Sample(MeasureKind.Count, 3, control: true) with { Pots = [.. Enumerable.Range(0, 3).Select(static i => new TrialPot(FormattableString.Invariant($"p{i}"), "plant"))] };
         var seen = Enumerable.Range(1, 6000).GroupBy(seed => string.Concat(BlockLayout.Draw(trial with { Seed = seed }).Select(static p => p.Treatment))).Select(static g => g.Count()).ToList();
         Assert.Equal(6, seen.Count);
         Assert.True(seen.Sum(static n => (n - 1000) * (n - 1000) / 1000.0) < 20.5);

@@ -1,3 +1,7 @@
+using Ashery.Exchange.Trials;
+using Ashery.Journal;
+using Ashery.Records;
+
 namespace Ashery.Web.Tests.Support;
 
 /// <summary>Every page of the application on the demo garden, with the states that look different.</summary>
@@ -52,6 +56,10 @@ internal static class AllPages
         ("measurements", "/measurements"),
         ("search", "/search?q=aph"),
         ("report", "/report"),
+        ("trials", "/trials"),
+        ("trials-measured", "/trials?name=Rail&feeds=plain+water%0Aold+mix%0Anew+mix&kind=measurement&what=height&unit=cm&difference=20&spread=12&count=13&blind=yes&looks=3"),
+        ("trials-wrong", "/trials?feeds=one&difference=0&spread=-4&power=120&count=many"),
+        ("trial", "/trials/{trial}"),
         ("year", "/year"),
         ("rules", "/year/rules"),
         ("rule", "/year/rules/mineral-hot-season"),
@@ -85,11 +93,25 @@ internal static class AllPages
     {
         var garden = site.Garden;
         return path
+            .Replace("{trial}", path.Contains("{trial}", StringComparison.Ordinal) ? Trial(site) : "", StringComparison.Ordinal)
             .Replace("{bag}", garden.Shelf[0].Id, StringComparison.Ordinal)
             .Replace("{pot}", garden.Pots[0].Id, StringComparison.Ordinal)
             .Replace("{entry}", SampleDiary.First.ToString("D"), StringComparison.Ordinal)
             .Replace("{water}", garden.Waters[0].Id, StringComparison.Ordinal)
             .Replace("{rain}", garden.Waters[1].Id, StringComparison.Ordinal)
             .Replace("{feed}", garden.Feeds[0].Id, StringComparison.Ordinal);
+    }
+
+    // The sample trial with its results, kept in the journal.
+    private static string Trial(Site site)
+    {
+        var id = new Guid("0d8f3f3e-5d5b-4a54-9d4e-5f1c8f2b6a01");
+        if (site.Journal.Find(id) is null)
+        {
+            var sample = TrialFile.Sample();
+            site.Journal.Write([EntryChange.New(new() { Id = id, Day = new(2026, 5, 1), Facts = new KeptDocument("trial", "Railing, three feeds", sample) })]);
+        }
+
+        return id.ToString("D");
     }
 }

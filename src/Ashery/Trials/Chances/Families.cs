@@ -25,16 +25,32 @@ internal static class Families
     /// <summary>The c at which a rising chance reaches <paramref name="wanted"/>.</summary>
     public static double Quantile(Func<double, double> chance, double wanted)
     {
-        double low = 0, high = 4;
+        double low = 1, high = 4;
+        low = chance(low) < wanted ? low : 0;
         while (chance(high) < wanted && high < 1e6)
         {
             (low, high) = (high, high * 2);
         }
 
-        for (var i = 0; i < 60 && high - low > 1e-9 * high; i++)
+        // False position with halving of the stale side (Illinois): a few evaluations, since each is a double integral.
+        var (atLow, atHigh) = (chance(low) - wanted, chance(high) - wanted);
+        for (var i = 0; i < 100 && high - low > 1e-10 * high; i++)
         {
-            var middle = (low + high) / 2;
-            (low, high) = chance(middle) < wanted ? (middle, high) : (low, middle);
+            var middle = Math.Clamp(low - (atLow * (high - low) / (atHigh - atLow)), low + (1e-12 * high), high);
+            var here = chance(middle) - wanted;
+            if (Math.Abs(here) < 1e-12)
+            {
+                return middle;
+            }
+
+            if (here < 0)
+            {
+                (low, atLow, atHigh) = (middle, here, atHigh / 2);
+            }
+            else
+            {
+                (high, atHigh, atLow) = (middle, here, atLow / 2);
+            }
         }
 
         return (low + high) / 2;

@@ -51,7 +51,7 @@ internal static class DesignWarnings
         var mixed = new List<int>();
         foreach (var block in trial.Layout.GroupBy(static p => p.Block))
         {
-            var of = block.Select(p => pots[p.Pot]).ToList();
+            var of = block.Select(p => pots.GetValueOrDefault(p.Pot)).OfType<TrialPot>().ToList();
             var litres = of.Select(static p => p.Litres).OfType<double>().ToList();
             if (of.Select(static p => p.Place).Distinct(StringComparer.Ordinal).Count() > 1 || (litres.Count > 1 && litres.Max() > 1.34 * litres.Min()))
             {

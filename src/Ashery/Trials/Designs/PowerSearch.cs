@@ -46,6 +46,7 @@ internal sealed class PowerSearch(Trial trial, double level, int draws)
     public static double? Smallest(Trial trial, int pots, double level, int draws)
     {
         var few = Math.Min(draws, RoughDraws);
+        var limit = trial.Measure.Kind == MeasureKind.Count ? 0 : GrowthPower.Limit(trial, pots, level);
         double low = 0.01, high = 9;
         if (!(Chance(high) >= trial.Wish.Power))
         {
@@ -63,7 +64,7 @@ internal sealed class PowerSearch(Trial trial, double level, int draws)
         double Chance(double difference)
         {
             var wished = trial with { Wish = trial.Wish with { Difference = difference } };
-            return trial.Measure.Kind == MeasureKind.Count ? CountPower.Of(wished, pots, level, few, trial.Seed) : GrowthPower.Of(wished, pots, level);
+            return trial.Measure.Kind == MeasureKind.Count ? CountPower.Of(wished, pots, level, few, trial.Seed) : GrowthPower.Of(trial, pots, limit, difference);
         }
     }
 

@@ -56,9 +56,15 @@ public static class TrialDesign
     /// <summary>No grower's trial has more pots a feed.</summary>
     public const int MostPotsAFeed = 200;
 
-    public static Result<TrialPlan> Plan(Trial trial, int draws = UsualDraws)
+    /// <summary>Lays a trial out by its seed and says what it can show.</summary>
+    public static Result<TrialPlan> Plan(Trial trial, int draws = UsualDraws) => Make(trial, draws, anew: true);
+
+    /// <summary>What a trial that was laid out before can show; its layout and codes stay.</summary>
+    public static Result<TrialPlan> Kept(Trial trial, int draws = UsualDraws) => Make(trial, draws, anew: trial.Layout.Count == 0);
+
+    private static Result<TrialPlan> Make(Trial trial, int draws, bool anew)
     {
-        var wrong = TrialCheck.Of(trial with { Layout = [] });
+        var wrong = TrialCheck.Of(anew ? trial with { Layout = [] } : trial);
         if (draws is < 100 or > 100_000)
         {
             wrong.Add(new("draws", FormattableString.Invariant($"{draws} simulated trials are not between 100 and 100000."), "Leave it out for 10000."));
@@ -69,12 +75,17 @@ public static class TrialDesign
             return Result.Fail<TrialPlan>(wrong);
         }
 
-        // Codes are drawn even of a trial that is not blind, so that turning it blind later changes no layout.
-        trial = trial with
+        trial = !anew ? trial : trial with
         {
-            Treatments = trial.Blind ? BlockLayout.WithCodes(trial.Treatments, trial.Seed) : [.. trial.Treatments.Select(static t => t with { Code = null })],
+            Treatments = [.. trial.Treatments.Select(static t => t with { Code = null })],
             Layout = BlockLayout.Draw(trial),
         };
+        // Codes come from a stream of their own, so that turning a trial blind changes no layout.
+        if (trial.Blind && trial.Treatments.Any(static t => t.Code is null))
+        {
+            trial = trial with { Treatments = BlockLayout.WithCodes(trial.Treatments, trial.Seed) };
+        }
+
         var looks = Looks(trial);
         var power = new PowerSearch(trial, looks[^1].Level, draws);
         var needed = power.Fewest(MostPotsAFeed);

@@ -94,6 +94,11 @@ public static class TrialAnalysis
             warnings.Add(new("few-arrangements", FormattableString.Invariant($"So few pots can be drawn by lot in so few ways that no permutation p can be below {whole.Smallest:0.###}: it cannot confirm anything here, only the model can, and it leans on its assumptions.")));
         }
 
+        else if (each.Count > 0 && Math.Min(1, each.Count * each.Min(static p => p.Smallest)) is var least && least > report.Limit.Level)
+        {
+            warnings.Add(new("few-pair-arrangements", FormattableString.Invariant($"The pots of two feeds alone can be drawn by lot in so few ways that no permutation p of a single comparison can be below {least:0.###} here; the one of all feeds together can.")));
+        }
+
         return report with
         {
             Comparisons = [.. report.Comparisons.Select((c, i) => c with { PermutationP = adjusted[i] })],

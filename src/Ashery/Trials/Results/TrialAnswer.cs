@@ -37,7 +37,7 @@ public static class TrialAnswer
     {
         var size = Math.Abs(value);
         return size >= 1000 ? (Math.Round(value / Math.Pow(10, Math.Floor(Math.Log10(size)) - 2)) * Math.Pow(10, Math.Floor(Math.Log10(size)) - 2)).ToString("0", CultureInfo.InvariantCulture)
-            : value.ToString(size switch { >= 100 => "0", >= 10 => "0.0", >= 1 => "0.00", >= 0.1 or 0 => "0.000", _ => "0.0000" }, CultureInfo.InvariantCulture);
+            : value.ToString(size switch { >= 100 => "0", >= 10 => "0.0", >= 1 => "0.00", >= 0.1 => "0.000", 0 => "0", _ => "0.0000" }, CultureInfo.InvariantCulture);
     }
 
     public static string P(double p) => p < 0.001 ? "below 0.001" : p.ToString(p < 0.1 ? "0.000" : "0.00", CultureInfo.InvariantCulture);
