@@ -51,7 +51,8 @@ public sealed class TrialTests(TheBrowser browser)
         var id = Guid.NewGuid();
         site.Journal.Write([EntryChange.New(new() { Id = id, Day = new(2026, 5, 1), Facts = new KeptDocument("trial", "Railing", sample.ToJsonString()) })]);
         var closed = await site.Http.GetStringAsync($"/trials/{id:D}");
-        Assert.DoesNotContain("What it showed", closed, StringComparison.Ordinal);
+        Assert.DoesNotContain("1.96 times", closed, StringComparison.Ordinal);
+        Assert.DoesNotContain("id=\"showed\"", closed, StringComparison.Ordinal);
         Assert.DoesNotContain("<td>new mix</td>", closed, StringComparison.Ordinal);
         Assert.Contains("1.96 times the open flowers of plain water", await site.Http.GetStringAsync($"/trials/{id:D}?key=open"), StringComparison.Ordinal);
         Assert.StartsWith("%PDF", await site.Http.GetStringAsync($"/download/trial-tags.pdf?kept={id:D}"), StringComparison.Ordinal);
