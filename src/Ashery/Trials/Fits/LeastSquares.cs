@@ -120,23 +120,23 @@ internal sealed class LeastSquares
     private static double[,] Invert(List<double[]> r)
     {
         var n = r.Count;
-        var inverse = new double[n, n];
+        var inverted = new double[n, n];
         for (var j = 0; j < n; j++)
         {
-            inverse[j, j] = 1 / r[j][j];
+            inverted[j, j] = 1 / r[j][j];
             for (var i = j - 1; i >= 0; i--)
             {
                 var sum = 0.0;
                 for (var k = i + 1; k <= j; k++)
                 {
-                    sum += r[k][i] * inverse[k, j];
+                    sum += r[k][i] * inverted[k, j];
                 }
 
-                inverse[i, j] = -sum / r[i][i];
+                inverted[i, j] = -sum / r[i][i];
             }
         }
 
-        return inverse;
+        return inverted;
     }
 
     private static double[] Scaled(double[] v, double[]? weights)

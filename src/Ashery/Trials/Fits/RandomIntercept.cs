@@ -111,14 +111,14 @@ internal sealed class RandomIntercept
             }
         }
 
-        var inverse = Inverse(m, p, out var logDeterminant);
+        var found = Inverse(m, p, out var logDeterminant);
         var coefficients = new double[p];
         var rest = m[p, p];
         for (var a = 0; a < p; a++)
         {
             for (var b = 0; b < p; b++)
             {
-                coefficients[a] += inverse[a, b] * m[b, p];
+                coefficients[a] += found[a, b] * m[b, p];
             }
 
             rest -= coefficients[a] * m[a, p];
@@ -132,7 +132,7 @@ internal sealed class RandomIntercept
             logs += Math.Log(1 + (gamma * size[g]));
         }
 
-        return (-0.5 * ((df * (Math.Log(2 * Math.PI * variance) + 1)) + logs), coefficients, inverse, variance);
+        return (-0.5 * ((df * (Math.Log(2 * Math.PI * variance) + 1)) + logs), coefficients, found, variance);
     }
 
     // Gauss-Jordan of a positive definite matrix, with its ln determinant.
@@ -169,15 +169,15 @@ internal sealed class RandomIntercept
             }
         }
 
-        var inverse = new double[p, p];
+        var found = new double[p, p];
         for (var i = 0; i < p; i++)
         {
             for (var j = 0; j < p; j++)
             {
-                inverse[i, j] = a[i, p + j];
+                found[i, j] = a[i, p + j];
             }
         }
 
-        return inverse;
+        return found;
     }
 }
