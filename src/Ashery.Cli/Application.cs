@@ -27,6 +27,8 @@ internal static class Application
         new TrialVerb(),
         new CardVerb(),
         new ShelfVerb(),
+        new StockVerb(),
+        new BatchVerb(),
         new MaterialsVerb(),
         new CropsVerb(),
         new ServeVerb(),

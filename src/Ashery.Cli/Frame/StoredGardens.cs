@@ -1,5 +1,6 @@
 using System.Runtime.CompilerServices;
 using Ashery.Gardens;
+using Ashery.Journal;
 using Ashery.Problems;
 using Ashery.Records;
 using Ashery.Records.Moving;
@@ -33,5 +34,30 @@ internal static class StoredGardens
         {
             return Result.Fail<T>(trouble.Problem);
         }
+    }
+
+    /// <summary>Entries of these kinds of the stored garden's journal that stand.</summary>
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    public static Result<IReadOnlyList<Entry>> Entries(string path, IReadOnlyList<string> kinds)
+    {
+        var records = SqliteRecords.Open(path);
+        return records.Ok
+            ? Result.Of<IReadOnlyList<Entry>>([.. records.Value.Journal(IRecords.Home).Query(new JournalQuery { Kinds = kinds, AtMost = int.MaxValue }).Select(static e => e.Entry)])
+            : Result.Fail<IReadOnlyList<Entry>>(records.Problems);
+    }
+
+    /// <summary>Writes a new entry into the stored garden's journal.</summary>
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    public static Result<string> Write(string path, Entry entry)
+    {
+        var records = SqliteRecords.Open(path);
+        if (!records.Ok)
+        {
+            return Result.Fail<string>(records.Problems);
+        }
+
+        return records.Value.Journal(IRecords.Home).Write([EntryChange.New(entry)]) is JournalOutcome.Written
+            ? Result.Of(path)
+            : Result.Fail<string>("save", "The journal already has another entry of this key.", "Run the command again; nothing was written.");
     }
 }

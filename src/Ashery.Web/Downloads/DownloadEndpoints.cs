@@ -9,6 +9,7 @@ using Ashery.Problems;
 using Ashery.Web.Forms;
 using Ashery.Web.Gardens;
 using Ashery.Web.Pages.Cards;
+using Ashery.Web.Pages.Stock;
 using Ashery.Web.Pages.Trials;
 
 namespace Ashery.Web.Downloads;
@@ -20,6 +21,7 @@ internal static class DownloadEndpoints
     {
         app.MapGet("/download/year.ics", Calendar);
         app.MapGet("/download/card.{form:regex(^(pdf|svg|html|txt)$)}", Card);
+        app.MapGet("/download/batch.{form:regex(^(pdf|svg|txt)$)}", Batch);
         app.MapGet("/download/shelf.csv", (GardenDesk desk) => Csv(writer => BagCsv.Write(writer, desk.Garden.Shelf), "shelf.csv"));
         app.MapGet("/download/shelf.json", (GardenDesk desk) => File(ShelfFile.Write(desk.Garden.Shelf), "application/json", "shelf.json"));
         app.MapGet("/download/materials.csv", () => Csv(writer => BagCsv.WriteMaterials(writer, MaterialCatalogue.Default.All), "materials.csv"));
@@ -47,15 +49,25 @@ internal static class DownloadEndpoints
             return Wrong(card.Problems);
         }
 
-        var name = Ids.Free(card.Value.Title, "card", []) + (asked["kind"] == "label" ? "-label" : "") + "." + form;
-        return form switch
-        {
-            "pdf" => Results.File(CardPdf.Write(card.Value), "application/pdf", name),
-            "svg" => File(CardSvg.Write(card.Value), "image/svg+xml", name),
-            "html" => File(CardHtml.Write(card.Value), "text/html", name),
-            _ => File(CardText.Write(card.Value), "text/plain", name),
-        };
+        return Printed(card.Value, form, Ids.Free(card.Value.Title, "card", []) + (asked["kind"] == "label" ? "-label" : "") + "." + form);
     }
+
+    private static IResult Batch(string form, HttpContext context, GardenDesk desk, StockDesk stock)
+    {
+        var asked = new Draft(context.Request.Query);
+        var address = $"{context.Request.Scheme}://{context.Request.Host}{context.Request.PathBase}";
+        return LabelDesk.Describe(stock, desk.Garden, asked["of"], asked["paper"], address) is { } label
+            ? Printed(label, form, Ids.Free(label.RunningHead, "batch", []) + "." + form)
+            : Results.NotFound();
+    }
+
+    private static IResult Printed(CardDocument card, string form, string name) => form switch
+    {
+        "pdf" => Results.File(CardPdf.Write(card), "application/pdf", name),
+        "svg" => File(CardSvg.Write(card), "image/svg+xml", name),
+        "html" => File(CardHtml.Write(card), "text/html", name),
+        _ => File(CardText.Write(card), "text/plain", name),
+    };
 
     private static IResult Csv(Action<TextWriter> write, string name)
     {

@@ -17,6 +17,8 @@ internal static class GardenServices
         services.AddScoped<GardenDesk>();
         services.AddSingleton<TodayCache>();
         services.AddScoped<TodayDesk>();
+        services.AddSingleton<StockCache>();
+        services.AddScoped<StockDesk>();
         services.AddSingleton<FitDesk>();
     }
 

@@ -25,7 +25,6 @@ public static class BatchMaker
             return Result.Fail<Entry>("weighings", $"{never.A} with {never.B} must never be mixed: {never.DryToday.Reason}", "Leave one of them out; give it apart.");
         }
 
-        var bags = weighed.Select(w => ledger.Bag(w.BagId, w.Bought)).OfType<StockBag>();
         var entry = new Entry
         {
             Id = order.Id,
@@ -34,7 +33,7 @@ public static class BatchMaker
             Note = order.Note,
             Facts = new BatchMade(
                 order.Lot ?? LotNumber.Next(order.Day, ledger.Batches.Batches), order.FeedId, weighed,
-                order.UseBy ?? UseBy.Of(order.Day, report.Value.AsMade.Storage, bags).Day),
+                order.UseBy ?? UseBy.Of(order.Day, report.Value.AsMade.Storage, ledger, weighed).Day),
         };
         return EntryRules.Check(entry) is { Count: > 0 } problems ? Result.Fail<Entry>(problems) : Result.Of(entry, report.Value.Notes);
     }

@@ -1,3 +1,5 @@
+using Ashery.Journal;
+
 namespace Ashery.Stock;
 
 /// <summary>
@@ -16,6 +18,27 @@ public static class FirstExpired
     /// <summary>Batches in the order in which they are to be used up.</summary>
     public static IReadOnlyList<Batch> Order(IEnumerable<Batch> batches) =>
         [.. batches.OrderBy(static b => b.UseBy ?? DateOnly.MaxValue).ThenBy(static b => b.Made).ThenBy(static b => b.Lot, StringComparer.Ordinal).ThenBy(static b => b.Id)];
+
+    /// <summary>The bags a weighing comes from: the one it names, else those that expire first, as far as it takes.</summary>
+    public static IEnumerable<StockBag> Bags(StockLedger ledger, Weighing weighing, DateOnly day)
+    {
+        if (weighing.Bought is { } named && ledger.Bag(weighing.BagId, named) is { } bag)
+        {
+            yield return bag;
+            yield break;
+        }
+
+        var rest = weighing.Grams;
+        foreach (var next in Order(ledger.Line(weighing.BagId)?.Bags.Where(b => b.Left is null or > Dust && !(b.BoughtOn > day)) ?? []))
+        {
+            yield return next;
+            rest -= next.Left ?? rest;
+            if (rest <= Dust)
+            {
+                yield break;
+            }
+        }
+    }
 
     internal static int Compare(BagAccount a, BagAccount b)
     {

@@ -1,4 +1,5 @@
 using Ashery.Compatibility;
+using Ashery.Journal;
 
 namespace Ashery.Stock;
 
@@ -10,6 +11,10 @@ namespace Ashery.Stock;
 /// <param name="Why">In a sentence.</param>
 public sealed record UseBy(DateOnly? Day, string Why)
 {
+    /// <summary>Of what was weighed: where a weighing names no bag, of those that expire first.</summary>
+    public static UseBy Of(DateOnly made, Storage storage, StockLedger ledger, IEnumerable<Weighing> weighings) =>
+        Of(made, storage, weighings.Where(static w => w.Grams > 0).SelectMany(w => FirstExpired.Bags(ledger, w, made)));
+
     /// <summary>From how the mix keeps and the dates of its bags.</summary>
     public static UseBy Of(DateOnly made, Storage storage, IEnumerable<StockBag> bags)
     {
@@ -26,6 +31,6 @@ public sealed record UseBy(DateOnly? Day, string Why)
 
         return first is { BestBefore: { } earliest }
             ? new(earliest, FormattableString.Invariant($"The earliest best-before of its bags ({first.LineId}, {earliest:yyyy-MM-dd})."))
-            : new(null, "No bag has a date, and how it keeps names none: good as long as it is dry and runs freely.");
+            : new(null, "No bag of it has a date, and how it keeps names none: good as long as it is dry and runs freely.");
     }
 }

@@ -16,7 +16,7 @@ public class HelpTests
     [Fact]
     public void The_issue_names_these_verbs_and_all_are_there() =>
         Assert.Equal(
-            ["acid", "card", "clinic", "compatible", "completion", "crops", "dissolve", "dose", "materials", "mix", "pot", "serve", "shelf", "solution", "spray", "tanks", "trial", "water", "weather", "year"],
+            ["acid", "batch", "card", "clinic", "compatible", "completion", "crops", "dissolve", "dose", "materials", "mix", "pot", "serve", "shelf", "solution", "spray", "stock", "tanks", "trial", "water", "weather", "year"],
             Application.Verbs().Select(static v => v.Name).Order(StringComparer.Ordinal));
 
     [Theory]

@@ -13,6 +13,7 @@ using Ashery.Exchange.RootZone;
 using Ashery.Exchange.Trials;
 using Ashery.Exchange.Waters;
 using Ashery.Exchange.Solutions;
+using Ashery.Exchange.Stock;
 using Ashery.Exchange.Weather;
 using Json.Schema;
 using Command = Ashery.Cli.Tests.Frame.Command;
@@ -47,6 +48,10 @@ public class SchemaTests
         ["year-fit"] = (FittedYearJsonContext.Shared.FittedYearJson, "Output of ashery year --fit --json"),
         ["card"] = (CardJsonContext.Shared.CardJson, "Output of ashery card --json"),
         ["shelf"] = (CatalogueJson.Shared.ShelfJson, "Output of ashery shelf --json"),
+        ["stock"] = (StockJsonContext.Shared.StockJson, "Output of ashery stock --json"),
+        ["batch"] = (StockJsonContext.Shared.BatchJson, "Output of ashery batch FEED --json"),
+        ["trace"] = (StockJsonContext.Shared.TraceJson, "Output of ashery batch --trace LOT --json"),
+        ["recall"] = (StockJsonContext.Shared.RecallJson, "Output of ashery batch --recall LOT --json"),
         ["materials"] = (CatalogueJson.Shared.MaterialsJson, "Output of ashery materials --json"),
         ["crops"] = (CatalogueJson.Shared.CropsJson, "Output of ashery crops --json"),
         ["problems"] = (FaultJson.Shared.ProblemsJson, "Output of any verb with --json that was used wrongly"),
@@ -90,6 +95,11 @@ public class SchemaTests
         { "card", "card --crop fuchsia --demo --batch 1kg" },
         { "card", "card --kind year --demo" },
         { "shelf", "shelf --demo" },
+        { "stock", "stock --demo" },
+        { "batch", "batch terrace-blend --grams 500 --demo" },
+        { "batch", "batch terrace-blend --demo --weighed ammonium-sulfate@AS-7731=274 --weighed potassium-nitrate=181 --weighed map-technical=44.5" },
+        { "trace", "batch --trace 260402-01 --demo" },
+        { "recall", "batch --recall N-26-02 --demo" },
         { "materials", "materials" },
         { "materials", "materials potassium-nitrate neem-cake phosphoric-acid-85" },
         { "crops", "crops" },

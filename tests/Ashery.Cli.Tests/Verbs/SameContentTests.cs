@@ -18,6 +18,10 @@ public class SameContentTests
         "year --demo --from 2026-03-01",
         "card --kind label --crop fuchsia --demo --batch 1kg",
         "shelf --demo",
+        "stock --demo",
+        "batch terrace-blend --grams 500 --demo",
+        "batch --trace 260402-01 --demo",
+        "batch --recall N-26-02 --demo",
         "materials --search potash",
         "materials potassium-nitrate",
         "crops --search rose",
@@ -41,6 +45,10 @@ public class SameContentTests
     [Theory]
     [InlineData("compatible urea mkp gypsum", "reason", "source", "a", "b")]
     [InlineData("shelf --demo", "name", "id")]
+    [InlineData("stock --demo", "lot", "unpriced", "feed")]
+    [InlineData("batch terrace-blend --grams 500 --demo", "bag", "words", "useByWhy")]
+    [InlineData("batch --trace 260402-01 --demo", "bag", "lot")]
+    [InlineData("batch --recall N-26-02 --demo", "lot", "pot")]
     [InlineData("water", "id", "about")]
     [InlineData("water saline", "name", "words", "how", "judgedFor", "judgedBy")]
     [InlineData("materials potassium-nitrate", "name", "source", "cautions", "regulations")]

@@ -109,6 +109,14 @@ public class BatchTests
     }
 
     [Fact]
+    public void A_weighing_that_names_no_bag_takes_the_date_of_the_bag_that_expires_first()
+    {
+        var soon = StockTales.Entry(0, new BagBought("urea", 40, null, null, new(2027, 9, 1)));
+        var late = StockTales.Entry(0, new BagBought("urea", 400, null, null, new(2029, 2, 1)));
+        Assert.Equal(new DateOnly(2027, 9, 1), ((BatchMade)Make([soon, late], [Weigh("urea", 50), Weigh("potassium-sulfate", 50)]).Facts).UseBy);
+    }
+
+    [Fact]
     public void What_must_never_be_mixed_is_not_made()
     {
         // Quicklime sets ammonia free at once (the chart's own hard stop).

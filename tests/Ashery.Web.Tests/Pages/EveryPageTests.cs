@@ -56,6 +56,7 @@ public sealed class LookOnly : IAsyncLifetime
     public async ValueTask InitializeAsync()
     {
         Site = await Site.StartAsync();
+        Site.PutDemoJournal();
         Site.Put(g => g with { Name = "Harbour roof terrace" }, "Changed the settings");
         SampleDiary.Write(Site);
     }

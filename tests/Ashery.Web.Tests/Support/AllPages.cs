@@ -60,6 +60,17 @@ internal static class AllPages
         ("trials-measured", "/trials?name=Rail&feeds=plain+water%0Aold+mix%0Anew+mix&kind=measurement&what=height&unit=cm&difference=20&spread=12&count=13&blind=yes&looks=3"),
         ("trials-wrong", "/trials?feeds=one&difference=0&spread=-4&power=120&count=many"),
         ("trial", "/trials/{trial}"),
+        ("stock", "/stock"),
+        ("stock-buy", "/stock/buy"),
+        ("stock-discard", "/stock/discard"),
+        ("stock-entry", "/stock/entry/{bought}"),
+        ("stock-costs", "/stock/costs"),
+        ("stock-recall", "/stock/recall?lot=N-26-02"),
+        ("batches", "/batches"),
+        ("batch-new", "/batches/new?feed={feed}&grams=500"),
+        ("batch", "/batches/{batch}"),
+        ("batch-trace", "/batches/{batch}/trace"),
+        ("batch-label", "/batches/{batch}/label"),
         ("year", "/year"),
         ("rules", "/year/rules"),
         ("rule", "/year/rules/mineral-hot-season"),
@@ -99,6 +110,8 @@ internal static class AllPages
             .Replace("{entry}", SampleDiary.First.ToString("D"), StringComparison.Ordinal)
             .Replace("{water}", garden.Waters[0].Id, StringComparison.Ordinal)
             .Replace("{rain}", garden.Waters[1].Id, StringComparison.Ordinal)
+            .Replace("{bought}", site.FirstEntry(EntryKind.BagBought), StringComparison.Ordinal)
+            .Replace("{batch}", site.FirstEntry(EntryKind.BatchMade), StringComparison.Ordinal)
             .Replace("{feed}", garden.Feeds[0].Id, StringComparison.Ordinal);
     }
 

@@ -1,3 +1,4 @@
+using Ashery.Exchange.Journal;
 using Ashery.Gardens;
 using Ashery.Records;
 using Ashery.Records.Photos;
@@ -54,6 +55,13 @@ internal sealed class Site : IAsyncDisposable
         var now = Store.Load()!;
         Assert.IsType<SaveOutcome.Saved>(Store.Save(change(now.Garden), now.Version, what));
     }
+
+    /// <summary>Writes the demo garden's own journal, as if it had been kept.</summary>
+    public void PutDemoJournal() =>
+        Assert.IsType<JournalOutcome.Written>(Journal.Write([.. DemoJournal.Create(DateOnly.FromDateTime(new StoppedClock().GetLocalNow().DateTime)).Select(EntryChange.New)]));
+
+    /// <summary>Key of the oldest entry of a kind; an empty key when there is none.</summary>
+    public string FirstEntry(string kind) => Journal.Query(new() { Kinds = [kind] }) is [.., var first] ? first.Entry.Id.ToString("D") : Guid.Empty.ToString("D");
 
     public async ValueTask DisposeAsync()
     {
