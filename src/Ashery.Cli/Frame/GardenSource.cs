@@ -93,7 +93,7 @@ internal sealed class GardenSource
         return null;
     }
 
-    private static string Place(Terminal terminal) => GardenPath.Server(terminal.Environment) ?? GardenPath.Default(terminal.Environment);
+    internal static string Place(Terminal terminal) => GardenPath.Server(terminal.Environment) ?? GardenPath.Default(terminal.Environment);
 
     private static bool IsThere(string place, Terminal terminal) => GardenPath.Server(terminal.Environment) is not null || File.Exists(place);
 

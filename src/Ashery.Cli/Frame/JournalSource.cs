@@ -1,6 +1,5 @@
 using Ashery.Exchange.Journal;
 using Ashery.Journal;
-using Ashery.Records;
 
 namespace Ashery.Cli.Frame;
 
@@ -15,7 +14,7 @@ internal sealed class JournalSource(GardenSource garden)
             return [.. DemoJournal.Create(terminal.Today()).Where(e => kinds.Contains(EntryKind.Of(e.Facts)))];
         }
 
-        return garden.IsNamed(given) ? [] : given.Take(StoredGardens.Entries(GardenPath.Default(terminal.Environment), kinds));
+        return garden.IsNamed(given) ? [] : given.Take(StoredGardens.Entries(GardenSource.Place(terminal), kinds));
     }
 
     /// <summary>Writes one new entry into the stored journal; false, with a problem kept, when it was not written.</summary>
@@ -27,6 +26,6 @@ internal sealed class JournalSource(GardenSource garden)
             return false;
         }
 
-        return given.Take(StoredGardens.Write(GardenPath.Default(terminal.Environment), entry)) is not null;
+        return given.Take(StoredGardens.Write(GardenSource.Place(terminal), entry)) is not null;
     }
 }

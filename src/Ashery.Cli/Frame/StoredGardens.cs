@@ -22,42 +22,32 @@ internal static class StoredGardens
             ? Result.Fail<string>("garden", $"The garden was changed meanwhile ({by.By.What}).", "Run the command again on the garden as it is now; nothing was written.")
             : Result.Of(place));
 
+    /// <summary>Entries of these kinds of the stored garden's journal that stand.</summary>
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    public static Result<IReadOnlyList<Entry>> Entries(string place, IReadOnlyList<string> kinds) => In(place, records =>
+        Result.Of<IReadOnlyList<Entry>>([.. records.Journal(IRecords.Home).Query(new JournalQuery { Kinds = kinds, AtMost = int.MaxValue }).Select(static e => e.Entry)]));
+
+    /// <summary>Writes a new entry into the stored garden's journal.</summary>
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    public static Result<string> Write(string place, Entry entry) => In(place, records =>
+        records.Journal(IRecords.Home).Write([EntryChange.New(entry)]) is JournalOutcome.Written
+            ? Result.Of(place)
+            : Result.Fail<string>("save", "The journal already has another entry of this key.", "Run the command again; nothing was written."));
+
     private static Result<T> With<T>(string place, Func<IGardenStore, Result<T>> work)
+        where T : class => In(place, records => work(records.Garden(IRecords.Home)));
+
+    private static Result<T> In<T>(string place, Func<IRecords, Result<T>> work)
         where T : class
     {
         try
         {
             var records = Databases.Open(place);
-            return records.Ok ? work(records.Value.Garden(IRecords.Home)) : Result.Fail<T>(records.Problems);
+            return records.Ok ? work(records.Value) : Result.Fail<T>(records.Problems);
         }
         catch (StorageTrouble trouble)
         {
             return Result.Fail<T>(trouble.Problem);
         }
-    }
-
-    /// <summary>Entries of these kinds of the stored garden's journal that stand.</summary>
-    [MethodImpl(MethodImplOptions.NoInlining)]
-    public static Result<IReadOnlyList<Entry>> Entries(string path, IReadOnlyList<string> kinds)
-    {
-        var records = SqliteRecords.Open(path);
-        return records.Ok
-            ? Result.Of<IReadOnlyList<Entry>>([.. records.Value.Journal(IRecords.Home).Query(new JournalQuery { Kinds = kinds, AtMost = int.MaxValue }).Select(static e => e.Entry)])
-            : Result.Fail<IReadOnlyList<Entry>>(records.Problems);
-    }
-
-    /// <summary>Writes a new entry into the stored garden's journal.</summary>
-    [MethodImpl(MethodImplOptions.NoInlining)]
-    public static Result<string> Write(string path, Entry entry)
-    {
-        var records = SqliteRecords.Open(path);
-        if (!records.Ok)
-        {
-            return Result.Fail<string>(records.Problems);
-        }
-
-        return records.Value.Journal(IRecords.Home).Write([EntryChange.New(entry)]) is JournalOutcome.Written
-            ? Result.Of(path)
-            : Result.Fail<string>("save", "The journal already has another entry of this key.", "Run the command again; nothing was written.");
     }
 }

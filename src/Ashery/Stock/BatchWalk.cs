@@ -34,7 +34,7 @@ internal sealed class BatchWalk(Dictionary<string, Feed> feeds, List<Problem> no
                 return [(named, grams, false)];
             }
 
-            notes.Add(new("batch", $"On {day:yyyy-MM-dd} feed was given from a batch that is not in the book.", "It was taken from the open batch of that feed, else from the bags; correct the entry to name another.", Severity.Warning));
+            notes.Add(new("batch", FormattableString.Invariant($"On {day:yyyy-MM-dd} feed was given from a batch that is not in the book."), "It was taken from the open batch of that feed, else from the bags; correct the entry to name another.", Severity.Warning));
         }
 
         List<(Guid Batch, double Grams, bool Assumed)> taken = [];
