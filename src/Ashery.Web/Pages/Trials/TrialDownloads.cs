@@ -13,10 +13,15 @@ namespace Ashery.Web.Pages.Trials;
 internal static class TrialDownloads
 {
     public static void MapTrials(this IEndpointRouteBuilder app) =>
-        app.MapGet("/download/trial-{paper:regex(^(plan|tags|sheet|key|trial)$)}.{form:regex(^(pdf|html|txt|svg|csv|json)$)}", Paper);
+        app.MapGet("/download/trial-{paper}.{form:regex(^(pdf|html|txt|svg|csv|json)$)}", Paper);
 
     private static IResult Paper(string paper, string form, HttpContext context, GardenDesk desk, IJournal journal, TimeProvider clock)
     {
+        if (paper is not ("plan" or "tags" or "sheet" or "key" or "trial"))
+        {
+            return Results.NotFound();
+        }
+
         var asked = new Draft(context.Request.Query);
         var (plan, readings) = Asked(asked, desk, journal);
         if (!plan.Ok)
