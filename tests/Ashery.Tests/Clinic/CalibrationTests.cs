@@ -14,8 +14,8 @@ public class CalibrationTests
     public void Expected_calibration_error_is_below_five_hundredths_and_the_table_is_the_documented_one()
     {
         var (first, every) = Run(seed: 1);
-        Assert.True(first.Error < 0.05, $"first cause {first.Error}");
-        Assert.True(every.Error < 0.05, $"every cause {every.Error}");
+        Assert.True(first.Error < 0.05, FormattableString.Invariant($"first cause {first.Error}"));
+        Assert.True(every.Error < 0.05, FormattableString.Invariant($"every cause {every.Error}"));
 
         var table = new StringBuilder("| said | cases | mean said | came true |\n|---|---|---|---|\n");
         foreach (var (bin, count, said, happened) in first.Rows)
@@ -34,7 +34,7 @@ public class CalibrationTests
         var naive = new ClinicKnowledge(sure);
         var (honest, _) = Run(seed: 2, count: 3000);
         var (bold, _) = Run(seed: 2, count: 3000, judge: naive);
-        Assert.True(bold.Error > 2 * honest.Error, $"{bold.Error} {honest.Error}");
+        Assert.True(bold.Error > 2 * honest.Error, FormattableString.Invariant($"{bold.Error} {honest.Error}"));
     }
 
     private static (Reliability First, Reliability Every) Run(int seed, int count = Cases, ClinicKnowledge? judge = null)

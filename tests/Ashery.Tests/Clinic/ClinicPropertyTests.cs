@@ -106,7 +106,7 @@ public class ClinicPropertyTests
                     after += knowledge.Odds(q)[(cause * n) + a] * Posterior.Of(knowledge, logPrior, [.. answers, Evidence.Of(knowledge, knowledge.Odds(q), q, weights)]).Odds[cause];
                 }
 
-                Assert.True(after >= before - 1e-9, $"{knowledge.Causes[cause].Id} {knowledge.Questions[q].Id} {before} {after}");
+                Assert.True(after >= before - 1e-9, FormattableString.Invariant($"{knowledge.Causes[cause].Id} {knowledge.Questions[q].Id} {before} {after}"));
             }
         }
     }

@@ -124,7 +124,7 @@ internal static class PotDrawings
         var spring = "M0 -48";
         for (var k = 1; k <= 6; k++)
         {
-            spring += $"L{(k % 2 == 0 ? -5 : 5)} {Pen.N(-48 + ((y + 40) * k / 6.5))}";
+            spring += $"L{(k % 2 == 0 ? "-5" : "5")} {Pen.N(-48 + ((y + 40) * k / 6.5))}";
         }
 
         pen.Rule(spring + $"L0 {Pen.N(y - 6)}", Tone.Soft, 2).Rule($"M0 {Pen.N(y - 6)}L-19 {Pen.N(y + 8)}M0 {Pen.N(y - 6)}L19 {Pen.N(y + 8)}", Tone.Edge, 1.6);
