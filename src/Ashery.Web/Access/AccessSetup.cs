@@ -65,7 +65,11 @@ internal static class AccessSetup
             {
                 if (http.Request.IsHttps)
                 {
-                    http.Response.Headers.StrictTransportSecurity = "max-age=31536000; includeSubDomains";
+                    http.Response.OnStarting(static state =>
+                    {
+                        ((HttpContext)state).Response.Headers.StrictTransportSecurity = "max-age=31536000; includeSubDomains";
+                        return Task.CompletedTask;
+                    }, http);
                 }
 
                 return next(http);
