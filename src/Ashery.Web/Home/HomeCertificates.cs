@@ -144,7 +144,8 @@ public sealed class HomeCertificates : IDisposable
         request.CertificateExtensions.Add(new X509EnhancedKeyUsageExtension([new Oid("1.3.6.1.5.5.7.3.1")], critical: false));
         request.CertificateExtensions.Add(X509AuthorityKeyIdentifierExtension.CreateFromCertificate(authority, includeKeyIdentifier: true, includeIssuerAndSerial: false));
         var now = clock.GetUtcNow();
-        var ends = now + Lasts < authority.NotAfter ? now + Lasts : new DateTimeOffset(authority.NotAfter);
+        var (longest, last) = (now + Lasts, new DateTimeOffset(authority.NotAfter));
+        var ends = longest < last ? longest : last;
         using var bare = request.Create(authority, now - Early, ends, RandomNumberGenerator.GetBytes(16));
         using var whole = bare.CopyWithPrivateKey(key);
 
