@@ -3,7 +3,6 @@ using System.Security.Cryptography;
 using System.Text;
 using Ashery.Gardens;
 using Ashery.Planning;
-using Ashery.Pots;
 using Ical.Net;
 using Ical.Net.CalendarComponents;
 using Ical.Net.DataTypes;
@@ -31,7 +30,7 @@ public static class YearCalendar
     public static string Write(YearPlan plan, Garden garden, DateTimeOffset stamp)
     {
         var calendar = new IcsCalendar { ProductId = "-//Ashery//Year of feeds//EN" };
-        calendar.AddProperty("X-WR-CALNAME", Plain(garden.Name).Replace('\n', ' '));
+        calendar.AddProperty("X-WR-CALNAME", CalendarText.Plain(garden.Name).Replace('\n', ' '));
         var at = new CalDateTime(stamp.UtcDateTime, true);
         var names = garden.Pots.ToDictionary(static p => p.Id, static p => p.Name, StringComparer.Ordinal);
         foreach (var day in plan.Feeds.GroupBy(static f => (f.Date, f.FeedId)))
@@ -58,46 +57,18 @@ public static class YearCalendar
         DtStamp = at,
         Start = new CalDateTime(day),
         End = new CalDateTime(day.AddDays(1)),
-        Summary = Plain(summary).Replace('\n', ' '),
-        Description = Plain(string.Join('\n', lines)),
+        Summary = CalendarText.Plain(summary).Replace('\n', ' '),
+        Description = CalendarText.Plain(string.Join('\n', lines)),
         Categories = [category],
         Transparency = TransparencyType.Transparent,
     };
 
-    private static string Line(PlannedFeed feed, Dictionary<string, string> names)
-    {
-        var dose = feed.Doses[0];
-        var how = dose switch
-        {
-            { Predilution: { } p } => string.Create(CultureInfo.InvariantCulture, $"{p.MillilitresPerPot:0.#} mL of {p.Grams:0.###} g in {p.WaterMillilitres:0} mL"),
-            { Method: DoseMethod.Can, Can: { } c } => string.Create(CultureInfo.InvariantCulture, $"{c.GramsPer10Litres:0.##} g in 10 L, {c.LitresPerPot:0.##} L a pot{(c.Waterings > 1 ? $", {c.Waterings} waterings" : "")}"),
-            { Method: DoseMethod.Spray, Spray: { } s } => string.Create(CultureInfo.InvariantCulture, $"{s.GramsPerLitre:0.##} g in a litre, {s.MillilitresPerPot:0} mL a pot"),
-            { Scoops: { } n } => string.Create(CultureInfo.InvariantCulture, $"{n:0.#} scoops ({dose.Grams:0.##} g)"),
-            _ => string.Create(CultureInfo.InvariantCulture, $"{dose.Grams:0.###} g"),
-        };
-        return $"{how}: {string.Join(", ", feed.Pots.Select(id => names.GetValueOrDefault(id, id)))}";
-    }
+    private static string Line(PlannedFeed feed, Dictionary<string, string> names) =>
+        $"{CalendarText.Amount(feed.Doses[0])}: {string.Join(", ", feed.Pots.Select(id => names.GetValueOrDefault(id, id)))}";
 
     private static string Uid(string garden, DateOnly day, string what)
     {
         var hash = SHA256.HashData(Encoding.UTF8.GetBytes($"{garden}\n{what}"));
         return string.Create(CultureInfo.InvariantCulture, $"{day:yyyyMMdd}-{Convert.ToHexStringLower(hash.AsSpan(0, 8))}@ashery.invalid");
-    }
-
-    /// <summary>
-    /// Control characters other than line feeds have no place in a text value (RFC 5545, 3.3.11); halves of surrogate pairs become U+FFFD.
-    /// </summary>
-    private static string Plain(string text)
-    {
-        var plain = new StringBuilder(text.Length);
-        foreach (var rune in text.Replace("\r\n", "\n", StringComparison.Ordinal).EnumerateRunes())
-        {
-            if (rune.Value == '\n' || !(Rune.IsControl(rune) || rune.Value is 0x2028 or 0x2029))
-            {
-                plain.Append(rune.ToString());
-            }
-        }
-
-        return plain.ToString();
     }
 }

@@ -23,17 +23,17 @@ internal static class JournalEndpoint
     {
         if (!OwnPage.Sent(context.Request))
         {
-            return Results.StatusCode(StatusCodes.Status403Forbidden);
+            return Refuse(StatusCodes.Status403Forbidden, new Problem("page", "This came from a page of another address.", "Write from a page of this address."));
         }
 
         if (!context.Request.HasJsonContentType())
         {
-            return Results.StatusCode(StatusCodes.Status415UnsupportedMediaType);
+            return Refuse(StatusCodes.Status415UnsupportedMediaType, new Problem("entry", "The content type is not JSON.", "Send application/json."));
         }
 
         if (whose.Role == GardenRole.Reader)
         {
-            return Results.StatusCode(StatusCodes.Status403Forbidden);
+            return Refuse(StatusCodes.Status403Forbidden, new Problem("garden", "You may look at this garden, not write in it.", "Ask its owner."));
         }
 
         using var reader = new StreamReader(context.Request.Body, Encoding.UTF8);
@@ -41,7 +41,7 @@ internal static class JournalEndpoint
         var texts = Entries(body);
         if (!texts.Ok)
         {
-            return Results.Text(JournalAnswer.Write([new WriteResult.Refused(null, texts.Problems)], []), "application/json", Encoding.UTF8, StatusCodes.Status422UnprocessableEntity);
+            return Refuse(StatusCodes.Status422UnprocessableEntity, [.. texts.Problems]);
         }
 
         List<StoredEntry> written = [];
@@ -51,6 +51,10 @@ internal static class JournalEndpoint
             : StatusCodes.Status200OK;
         return Results.Text(JournalAnswer.Write(results, written), "application/json", Encoding.UTF8, status);
     }
+
+    // With a body: an empty answer would be replaced by the page for missing addresses.
+    private static IResult Refuse(int status, params IReadOnlyList<Problem> problems) =>
+        Results.Text(JournalAnswer.Write([new WriteResult.Refused(null, problems)], []), "application/json", Encoding.UTF8, status);
 
     /// <summary>Each by itself: one that is wrong does not hold the others back.</summary>
     private static WriteResult Write(string text, IJournal journal, List<StoredEntry> written)

@@ -14,6 +14,7 @@ using Ashery.Web.Downloads;
 using Ashery.Web.Gardens;
 using Ashery.Web.Photos;
 using Ashery.Web.Home;
+using Ashery.Web.Reminders;
 using Microsoft.AspNetCore.DataProtection;
 using Microsoft.AspNetCore.Hosting.Server;
 using Microsoft.AspNetCore.Hosting.Server.Features;
@@ -190,6 +191,7 @@ public static class AsheryServer
         app.MapGet(LookSheet.Path, LookSheet.Send).AllowAnonymous();
         app.MapGet(WorkerScript.Path, WorkerScript.Send).AllowAnonymous();
         app.MapJournal();
+        app.MapReminders();
         app.MapPost("/light", ColourScheme.Choose).AllowAnonymous().WithMetadata(new ReadersMayAttribute());
         app.MapDownloads();
         app.MapPhotos();

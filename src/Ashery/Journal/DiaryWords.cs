@@ -22,7 +22,7 @@ public static class DiaryWords
         StockCounted => "Counted",
         BatchMade => "Batch made",
         Discarded => "Thrown away",
-        KeptDocument d => d.Stage == "trial" ? "Trial" : "Clinic",
+        KeptDocument d => d.Stage switch { "trial" => "Trial", "calendar" => "Reminders", _ => "Clinic" },
         _ => EntryKind.Of(facts),
     };
 

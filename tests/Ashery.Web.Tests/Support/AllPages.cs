@@ -10,6 +10,8 @@ internal static class AllPages
     public static IReadOnlyList<(string Name, string Path)> All { get; } =
     [
         ("today", "/"),
+        ("today-work", "/?on=2026-05-10"),
+        ("reminders", "/reminders"),
         ("shelf", "/shelf"),
         ("find-bag", "/shelf/add?find=phosphate"),
         ("new-bag", "/shelf/new?material=urea"),
