@@ -13,6 +13,9 @@ internal static class Addresses
     {
         "/sign-in", "/first", "/join", "/pair", "/trust", "/trust/ashery-home.crt", "/sign-in/passkey", "/sign-in/passkey/options", "/light", "/look.css",
         "/sw.js", "/health", "/health/ready", "/error", "/not-found", "/too-large", "/api/openapi.json",
+
+        // Opens for its secret alone; a calendar program signs in nowhere.
+        "/calendar/{address}.ics",
     };
 
     public static IReadOnlyList<(string Pattern, string Path, bool IsAsset)> All(House house)
