@@ -94,7 +94,7 @@ public sealed class OfflineTests(TheBrowser browser)
     }
 
     [Fact]
-    public async Task A_new_version_takes_the_kept_pages_anew_and_signing_out_leaves_none()
+    public async Task A_new_version_takes_the_kept_pages_anew()
     {
         await using var site = await Site.StartAsync();
         await using var w = await browser.OpenAsync(site);
@@ -114,7 +114,15 @@ public sealed class OfflineTests(TheBrowser browser)
         await w.Page.WaitForFunctionAsync("async () => navigator.serviceWorker.controller !== null && !(await caches.keys()).some(name => name.endsWith('-old'))");
         var kept = await w.Page.EvaluateAsync<string>("async () => (await (await caches.open((await caches.keys()).find(n => n.startsWith('ashery-pages-')))).match('/')).text()");
         Assert.Contains("Sat 9 May 2026", kept, StringComparison.Ordinal);
+    }
 
+    [Fact]
+    public async Task Signing_out_leaves_no_page_in_the_browser()
+    {
+        await using var site = await Site.StartAsync();
+        await using var w = await browser.OpenAsync(site);
+        await w.GoAsync("/");
+        await w.Page.WaitForFunctionAsync(Controlled);
         await w.Page.EvaluateAsync("() => self.Ashery.signedOut()");
         Assert.Equal(0, await w.Page.EvaluateAsync<int>("async () => (await caches.keys()).filter(n => n.startsWith('ashery-pages-')).length"));
     }
