@@ -111,7 +111,16 @@ public sealed class OfflineTests(TheBrowser browser)
             }
             """);
         await w.Page.ReloadAsync();
-        await w.Page.WaitForFunctionAsync("async () => navigator.serviceWorker.controller !== null && !(await caches.keys()).some(name => name.endsWith('-old'))");
+        Assert.True(await w.Page.EvaluateAsync<bool>(
+            """
+            async () => {
+              for (let i = 0; i < 300; i++) {
+                if (navigator.serviceWorker.controller !== null && !(await caches.keys()).some(name => name.endsWith("-old"))) return true;
+                await new Promise(done => setTimeout(done, 50));
+              }
+              return false;
+            }
+            """), "The new version took over.");
         var kept = await w.Page.EvaluateAsync<string>("async () => (await (await caches.open((await caches.keys()).find(n => n.startsWith('ashery-pages-')))).match('/')).text()");
         Assert.Contains("Sat 9 May 2026", kept, StringComparison.Ordinal);
     }
