@@ -58,10 +58,10 @@ internal static class StockTales
             Guid? batch = batches.Count > 0 && b % 3 > 0 ? batches[b % batches.Count] : b % 11 == 0 ? Key(-1 - i) : null;
             EntryFacts facts = kind switch
             {
-                0 or 1 => new BagBought(line, grams * 3, c % 3 == 0 ? null : grams / 50, c % 4 == 0 ? null : $"M{c % 5}", c % 2 == 0 ? Start.AddDays(c % 400) : null),
+                0 or 1 => new BagBought(line, grams * 3, c % 3 == 0 ? null : grams / 50, c % 4 == 0 ? null : FormattableString.Invariant($"M{c % 5}"), c % 2 == 0 ? Start.AddDays(c % 400) : null),
                 2 => new StockCounted(line, grams, b % 4 == 0 ? bag : null),
                 3 or 4 => new BatchMade(
-                    $"L{i}", Feeds[c % Feeds.Length],
+                    FormattableString.Invariant($"L{i}"), Feeds[c % Feeds.Length],
                     [new(line, "urea", grams, bag), new(LineIds[c % LineIds.Length], "potassium-sulfate", grams / 3)], c % 2 == 0 ? Start.AddDays(day + (c % 90)) : null),
                 5 => new Discarded(grams / 4, "caked", BagId: line, Bought: bag),
                 6 => new Discarded(grams / 4, "wet", Batch: batch ?? Key(-1 - i)),
