@@ -31,6 +31,11 @@ internal static class Application
         new BatchVerb(),
         new MaterialsVerb(),
         new CropsVerb(),
+        new BackupVerb(),
+        new RestoreVerb(),
+        new CopyVerb(),
+        new ExportVerb(),
+        new ImportVerb(),
         new ServeVerb(),
         new CompletionVerb(),
     ];

@@ -8,6 +8,9 @@ namespace Ashery.Records.Moving;
 /// <summary>Opens whichever database a text names.</summary>
 public static class Databases
 {
+    /// <summary>True when a text names a server and not a file.</summary>
+    public static bool IsServer(string database) => PostgresAddress.Is(database);
+
     /// <summary><c>postgres://...</c>, else the path of a SQLite file.</summary>
     public static Result<DbRecords> Open(string database, TimeProvider? clock = null)
     {

@@ -1,4 +1,5 @@
 using System.Data.Common;
+using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore.Diagnostics;
 
 namespace Ashery.Records.Sqlite;
@@ -25,6 +26,12 @@ internal sealed class DurableConnection : DbConnectionInterceptor
 
     private static void Assure(DbConnection connection)
     {
+        // EF looks by a connection that only reads whether the file is there; a file that is not in WAL mode yet (out of a backup) would refuse to become so.
+        if (new SqliteConnectionStringBuilder(connection.ConnectionString).Mode == SqliteOpenMode.ReadOnly)
+        {
+            return;
+        }
+
         var journal = Ask(connection, "PRAGMA journal_mode = WAL;");
         Ask(connection, "PRAGMA synchronous = FULL;");
         var synchronous = Ask(connection, "PRAGMA synchronous;");

@@ -11,7 +11,8 @@ namespace Ashery.Records.Sqlite;
 /// <summary>What SQLite does its own way. Result codes: SQLite manual, "Result and Error Codes".</summary>
 internal sealed class SqliteEngine(DbContextOptions<GardenDb> options, string path) : DatabaseEngine
 {
-    private const int Busy = 5, Locked = 6, ReadOnly = 8, IoError = 10, Corrupt = 11, Full = 13, CannotOpen = 14, NotADatabase = 26;
+    private const int Busy = 5, Locked = 6, ReadOnly = 8, IoError = 10, Corrupt = 11, Full = 13, CannotOpen = 14;
+    internal const int NotADatabase = 26;
     private const int Unique = 2067, PrimaryKey = 1555;
 
     public override GardenDb Connect() => new(options);

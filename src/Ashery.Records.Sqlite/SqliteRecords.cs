@@ -16,10 +16,13 @@ public sealed class SqliteRecords : DbRecords
     public string FilePath { get; }
 
     /// <summary>Opens the file, makes it when there is none, and brings its tables up to date.</summary>
-    public static Result<SqliteRecords> Open(string path, TimeProvider? clock = null)
+    public static Result<SqliteRecords> Open(string path, TimeProvider? clock = null) => Open(path, clock, mostPages: null);
+
+    /// <summary>The same with a file that may not grow beyond so many pages: a disk that is full.</summary>
+    internal static Result<SqliteRecords> Open(string path, TimeProvider? clock, int? mostPages)
     {
         var full = Path.GetFullPath(path);
-        var options = SqliteOptions.For(full);
+        var options = SqliteOptions.For(full, mostPages);
         var engine = new SqliteEngine(options, full);
         try
         {
@@ -42,6 +45,10 @@ public sealed class SqliteRecords : DbRecords
             }
 
             return Result.Of(new SqliteRecords(engine, clock ?? TimeProvider.System, full));
+        }
+        catch (SqliteException e) when (e.SqliteErrorCode is not SqliteEngine.NotADatabase && engine.Trouble(e) is { } problem)
+        {
+            return Result.Fail<SqliteRecords>(problem);
         }
         catch (Exception e) when (e is SqliteException or IOException or UnauthorizedAccessException)
         {

@@ -53,7 +53,7 @@ public class HelpTests
         Assert.NotEmpty(examples);
         foreach (var (_, line) in examples)
         {
-            if (line.StartsWith("source", StringComparison.Ordinal) || verb == "serve" || line.Contains("my-garden.json", StringComparison.Ordinal) || line.Contains("--import", StringComparison.Ordinal))
+            if (line.StartsWith("source", StringComparison.Ordinal) || verb is "serve" or "backup" or "restore" or "copy" or "export" or "import" || line.Contains("my-garden.json", StringComparison.Ordinal) || line.Contains("--import", StringComparison.Ordinal))
             {
                 continue;
             }

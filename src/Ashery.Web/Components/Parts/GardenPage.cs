@@ -56,7 +56,19 @@ public abstract class GardenPage : ComponentBase
     protected void Save(Draft sent, string what, Func<Garden, Garden> change, string goTo)
     {
         _ = long.TryParse(sent["version"], NumberStyles.None, CultureInfo.InvariantCulture, out var basedOn);
-        switch (Desk.Change(basedOn, what, change))
+        SaveOutcome outcome;
+        try
+        {
+            outcome = Desk.Change(basedOn, what, change);
+        }
+        catch (StorageTrouble trouble)
+        {
+            // What was typed stays on the page until there is room for it.
+            AskAgain(sent, [trouble.Problem]);
+            return;
+        }
+
+        switch (outcome)
         {
             case SaveOutcome.Saved saved:
                 Go(goTo, saved.Version);
