@@ -8,6 +8,20 @@ if (args is ["peak"])
     return;
 }
 
+if (args is ["fill", var filled, var gardens, var pots, var entries])
+{
+    var numbers = new[] { gardens, pots, entries }.Select(static n => int.Parse(n, System.Globalization.CultureInfo.InvariantCulture)).ToArray();
+    RecordsBench.Fill(filled, numbers[0], numbers[1], numbers[2]);
+    return;
+}
+
+if (args is ["ask", var asked])
+{
+    Machine.Print();
+    RecordsBench.Ask(asked);
+    return;
+}
+
 var parts = new (string Name, Action Run)[]
 {
     ("three", ThreeNutrients.Run),

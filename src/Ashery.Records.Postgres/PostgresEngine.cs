@@ -31,6 +31,13 @@ internal sealed class PostgresEngine(DbContextOptions<GardenDb> options, string 
         return db.Entries.FromSql($"SELECT * FROM entry WHERE \"Search\" @@ {match}::tsquery");
     }
 
+    public override void Settle()
+    {
+        using var db = Connect();
+        db.Database.SetCommandTimeout(TimeSpan.FromMinutes(30));
+        db.Database.ExecuteSqlRaw("VACUUM ANALYZE;");
+    }
+
     public override bool IsTaken(Exception e) => Of<PostgresException>(e)?.SqlState
         is PostgresErrorCodes.UniqueViolation or PostgresErrorCodes.SerializationFailure or PostgresErrorCodes.DeadlockDetected;
 

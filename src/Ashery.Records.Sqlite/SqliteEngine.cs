@@ -34,6 +34,13 @@ internal sealed class SqliteEngine(DbContextOptions<GardenDb> options, string pa
         return db.Entries.FromSql($"SELECT * FROM \"entry\" WHERE \"Number\" IN (SELECT rowid FROM \"entry_words\" WHERE \"entry_words\" MATCH {match})");
     }
 
+    public override void Settle()
+    {
+        using var db = Connect();
+        db.Database.ExecuteSqlRaw("INSERT INTO entry_words (entry_words) VALUES ('optimize');");
+        db.Database.ExecuteSqlRaw("ANALYZE;");
+    }
+
     public override bool IsTaken(Exception e) =>
         (e as SqliteException ?? e.InnerException as SqliteException) is { SqliteExtendedErrorCode: Unique or PrimaryKey };
 

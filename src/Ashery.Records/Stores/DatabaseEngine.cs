@@ -25,6 +25,9 @@ public abstract class DatabaseEngine
     /// <summary>What a failure means to the grower; null when it is a mistake of ours.</summary>
     public abstract Problem? Trouble(Exception e);
 
+    /// <summary>Tells the database to look at its tables anew after very many rows came in at once.</summary>
+    public abstract void Settle();
+
     /// <summary>Runs something on the database and says in words when the database cannot.</summary>
     public T Run<T>(Func<T> work)
     {

@@ -33,7 +33,8 @@ internal static class JournalSearch
 
         if (query.Pots is [var only])
         {
-            found = found.Where(e => db.EntryPots.Any(p => p.Garden == garden && p.Pot == only && p.Day == e.Day && p.Sequence == e.Sequence));
+            // A join by the number, so that the pot's own rows lead: there are few of them.
+            found = db.EntryPots.Where(p => p.Garden == garden && p.Pot == only).Join(found, static p => p.Entry, static e => e.Number, static (p, e) => e);
         }
         else if (query.Pots.Count > 1)
         {

@@ -27,7 +27,21 @@ internal static class DownloadEndpoints
         app.MapGet("/download/materials.csv", () => Csv(writer => BagCsv.WriteMaterials(writer, MaterialCatalogue.Default.All), "materials.csv"));
         app.MapDiaryDownloads();
         app.MapTrials();
+        app.MapGet("/download/backup.zip", Backup);
         app.MapGet("/garden.json", (GardenDesk desk) => File(GardenFile.Write(desk.Garden), "application/json", "garden.json"));
+    }
+
+    private static IResult Backup(BackupDesk backups, CurrentGarden whose, TimeProvider clock)
+    {
+        if (!whose.KeepsAll)
+        {
+            return Results.NotFound();
+        }
+
+        var made = backups.Make();
+        return made.Ok
+            ? Results.Stream(made.Value, "application/zip", $"ashery-{Today(clock).ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)}.zip")
+            : Wrong(made.Problems);
     }
 
     private static IResult Calendar(HttpContext context, GardenDesk desk, TimeProvider clock)

@@ -12,6 +12,9 @@ public sealed class CurrentGarden
     public string By { get; set; } = "";
 
     public GardenRole Role { get; set; } = GardenRole.Owner;
+
+    /// <summary>May back up and restore the whole database, every garden in it: only where there are no accounts.</summary>
+    public bool KeepsAll => By.Length == 0 && Key == IRecords.Home;
 }
 
 /// <summary>What somebody may do in a garden; each may also do what those after it may.</summary>

@@ -13,5 +13,5 @@ public sealed record Done(Change? Change, StoredEntry? Entry)
 
     /// <summary>Both lists as one, newest first.</summary>
     public static IReadOnlyList<Done> Together(IReadOnlyList<Change> changes, IReadOnlyList<StoredEntry> entries, int atMost) =>
-        [.. changes.Select(static c => new Done(c, null)).Concat(entries.Select(static e => new Done(null, e))).OrderByDescending(static d => d.At).Take(atMost)];
+        [.. entries.Select(static e => new Done(null, e)).Concat(changes.Select(static c => new Done(c, null))).OrderByDescending(static d => d.At).Take(atMost)];
 }

@@ -8,7 +8,7 @@ namespace Ashery.Web.Gardens;
 /// <summary>The garden of one request, and the one way to change it.</summary>
 public sealed class GardenDesk(IGardenStore store, IJournal journal, GardenCache cache, CurrentGarden whose)
 {
-    private StoredGarden? current;
+    private KnownGarden? current;
     private IReadOnlyList<Done>? latest;
 
     /// <summary>Key of the garden in the records.</summary>
@@ -19,7 +19,12 @@ public sealed class GardenDesk(IGardenStore store, IJournal journal, GardenCache
     /// <summary>Which state of the garden this page shows; a form sends it back, so that a change says what it was made on.</summary>
     public long Version => Stored.Version;
 
-    private StoredGarden Stored => current ??= cache.Newest(whose.Key, store) ?? new StoredGarden(FirstGarden.Empty, 0);
+    /// <summary>The state by version and instant, for what is kept in memory of it.</summary>
+    public long Stamp => HashCode.Combine(Version, Known.At);
+
+    private StoredGarden Stored => Known.Stored;
+
+    private KnownGarden Known => current ??= cache.Newest(whose.Key, store) ?? new KnownGarden(new StoredGarden(FirstGarden.Empty, 0), default);
 
     /// <summary>Changes the garden, when it is still the one that the form was filled in on.</summary>
     public SaveOutcome Change(long basedOn, string what, Func<Garden, Garden> change)

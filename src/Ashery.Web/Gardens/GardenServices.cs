@@ -22,5 +22,11 @@ internal static class GardenServices
         services.AddSingleton<FitDesk>();
     }
 
+    /// <summary>Backup and restore from a page.</summary>
+    public static void AddBackups(this IServiceCollection services, string database, string gardenFile) =>
+        services
+            .Configure<Microsoft.AspNetCore.Http.Features.FormOptions>(static form => form.MultipartBodyLengthLimit = BackupDesk.Most)
+            .AddSingleton(s => new BackupDesk(database, gardenFile, s.GetRequiredService<Ashery.Records.Photos.PhotoFiles>(), s.GetRequiredService<TimeProvider>()));
+
     private static CurrentGarden Whose(IServiceProvider services) => services.GetRequiredService<CurrentGarden>();
 }

@@ -12,12 +12,12 @@ public sealed class TodayDesk(GardenDesk desk, IGardenStore store, IJournal jour
 
     private static readonly string[] Answers = [EntryKind.FeedGiven, EntryKind.TaskSkipped, EntryKind.TaskMoved, EntryKind.WeatherNoted, EntryKind.PlantEvent];
 
-    public TodayPlan Plan(DateOnly day) => cache.Plan(desk.Key, day, desk.Version, () => new(desk.Version, DuePlan.For(desk.Garden, day), Low(day), Since()));
+    public TodayPlan Plan(DateOnly day) => cache.Plan(desk.Key, day, desk.Stamp, () => new(desk.Stamp, DuePlan.For(desk.Garden, day), Low(day), Since()));
 
     public TodayWork Work(DateOnly day)
     {
-        var sequence = journal.Latest(1) is [var newest, ..] ? newest.Sequence : 0;
-        return cache.Work(desk.Key, day, desk.Version, sequence, () => Make(day, Plan(day).Plan, sequence));
+        var sequence = journal.Latest(1) is [var newest, ..] ? HashCode.Combine(newest.Sequence, newest.At) : 0L;
+        return cache.Work(desk.Key, day, desk.Stamp, sequence, () => Make(day, Plan(day).Plan, sequence));
     }
 
     /// <summary>The work of a day with a year of what comes, for a calendar.</summary>
@@ -31,7 +31,7 @@ public sealed class TodayDesk(GardenDesk desk, IGardenStore store, IJournal jour
             .. journal.Query(new() { Kinds = [EntryKind.PlantEvent], From = day.AddDays(-DaysOfPlants), To = day.AddDays(-DaysBack - 1), AtMost = MostEntries }),
         ];
         var due = DueWork.For(new(desk.Garden, plan, [.. entries.Select(static e => e.Entry)]) { Since = Plan(day).Since });
-        return new(desk.Version, sequence, due, entries.ToDictionary(static e => e.Entry.Id));
+        return new(desk.Stamp, sequence, due, entries.ToDictionary(static e => e.Entry.Id));
     }
 
     private IReadOnlyList<ShoppingLine> Low(DateOnly day) => desk.Garden is { Pots.Count: > 0, Feeds.Count: > 0 }

@@ -76,7 +76,7 @@ public static class AsheryServer
     /// <summary>The application, not yet started.</summary>
     public static Result<WebApplication> Build(ServerOptions options)
     {
-        var records = Databases.Open(options.Database ?? options.GardenFile, options.Clock);
+        var records = options.Records is { } given ? Result.Of(given) : Databases.Open(options.Database ?? options.GardenFile, options.Clock);
         if (!records.Ok)
         {
             return Result.Fail<WebApplication>(records.Problems);
@@ -121,6 +121,7 @@ public static class AsheryServer
         builder.Services.AddSingleton(options.Clock);
         builder.Services.AddGardens(records.Value);
         builder.Services.AddSingleton(options.PhotoFolder is { } photos ? new PhotoFiles(photos) : PhotoFiles.Beside(options.GardenFile));
+        builder.Services.AddBackups(options.Database ?? options.GardenFile, options.GardenFile);
         FirstGarden.Plant(records.Value.Garden(IRecords.Home), options.Clock);
         builder.Services.AddApi();
         if (options.Access is { } access)

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Ashery.Problems;
 using Ashery.Records;
+using Ashery.Records.Stores;
 using Ashery.Web.Access;
 
 namespace Ashery.Web.Hosting;
@@ -25,6 +26,9 @@ public sealed record ServerOptions
 
     /// <summary>Folder of the photographs; null for the one beside the garden.</summary>
     public string? PhotoFolder { get; init; }
+
+    /// <summary>Records that are open already, in place of either; for tests.</summary>
+    internal DbRecords? Records { get; init; }
 
     public TimeProvider Clock { get; init; } = TimeProvider.System;
 

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Ashery.Web.Gardens;
 using Microsoft.AspNetCore.Http.Features;
 
 namespace Ashery.Web.Hosting;
@@ -19,13 +20,13 @@ internal static class UploadLimit
     public static IApplicationBuilder UseUploadLimit(this IApplicationBuilder app) => app.Use(static async (context, next) =>
     {
         var length = context.Request.ContentLength;
-        var isPhotos = context.Request.Path.Value is { } path && path.StartsWith("/pots/", StringComparison.Ordinal) && path.EndsWith("/photos", StringComparison.Ordinal);
-        if (isPhotos && context.Features.Get<IHttpMaxRequestBodySizeFeature>() is { IsReadOnly: false } larger)
+        var most = MostOf(context.Request.Path.Value ?? "");
+        if (most > Most && context.Features.Get<IHttpMaxRequestBodySizeFeature>() is { IsReadOnly: false } larger)
         {
-            larger.MaxRequestBodySize = MostPhotos;
+            larger.MaxRequestBodySize = most;
         }
 
-        if (!(length > (isPhotos ? MostPhotos : Most)))
+        if (!(length > most))
         {
             await next(context);
             return;
@@ -40,4 +41,12 @@ internal static class UploadLimit
         var megabytes = (length.Value / 1048576.0).ToString("0.#", CultureInfo.InvariantCulture);
         context.Response.Redirect($"/too-large?size={megabytes}&from={Uri.EscapeDataString(context.Request.Path)}");
     });
+
+    // A backup brings its photographs along.
+    private static long MostOf(string path) => path switch
+    {
+        "/settings/backup" => BackupDesk.Most,
+        _ when path.StartsWith("/pots/", StringComparison.Ordinal) && path.EndsWith("/photos", StringComparison.Ordinal) => MostPhotos,
+        _ => Most,
+    };
 }

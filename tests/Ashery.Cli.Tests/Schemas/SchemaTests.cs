@@ -7,6 +7,7 @@ using Ashery.Exchange.Calendar;
 using Ashery.Exchange.Catalogue;
 using Ashery.Exchange.Clinic;
 using Ashery.Exchange.Gardens;
+using Ashery.Exchange.Journal;
 using Ashery.Exchange.Materials;
 using Ashery.Exchange.Mix;
 using Ashery.Exchange.RootZone;
@@ -54,6 +55,8 @@ public class SchemaTests
         ["recall"] = (StockJsonContext.Shared.RecallJson, "Output of ashery batch --recall LOT --json"),
         ["materials"] = (CatalogueJson.Shared.MaterialsJson, "Output of ashery materials --json"),
         ["crops"] = (CatalogueJson.Shared.CropsJson, "Output of ashery crops --json"),
+        ["moved"] = (CliJson.Moved, "Output of ashery backup, restore, copy, export and import --json"),
+        ["journal"] = (JournalJson.TypeInfo, "An entry of the journal, in exports and over HTTP"),
         ["problems"] = (FaultJson.Shared.ProblemsJson, "Output of any verb with --json that was used wrongly"),
         ["garden"] = (GardenJson.Shared.GardenDto, "A garden file, as --garden reads it"),
         ["shelf-file"] = (ShelfFileJson.Shared.ShelfFileDto, "A shelf file, as ashery shelf --import reads it"),

@@ -144,7 +144,7 @@ public sealed class GardenTests(TheBrowser browser)
     {
         await using var site = await Site.StartAsync();
         await using var w = await browser.OpenAsync(site);
-        await w.GoAsync("/settings");
+        await w.GoAsync("/settings/backup");
         var download = await w.Page.RunAndWaitForDownloadAsync(() => w.Page.GetByRole(AriaRole.Link, new() { NameRegex = new("^Take the garden along") }).ClickAsync());
         var text = await File.ReadAllTextAsync(await download.PathAsync(), TestContext.Current.CancellationToken);
         Assert.Equal(GardenFile.Write(site.Garden), text);

@@ -95,6 +95,7 @@ internal static class AllPages
         ("clinic-asked", "/clinic?pot={pot}&a=leaf_age:younger&a=chlorosis:interveinal&x=roots&n-medium_pH=6.9"),
         ("clinic-wrong", "/clinic?a=leaf_age:blue&n-EC=strong"),
         ("visits", "/clinic/visits"),
+        ("backup", "/settings/backup"),
         ("more", "/more"),
         ("help", "/help"),
         ("too-large", "/too-large?size=200&from=/shelf/import"),
