@@ -15,7 +15,7 @@ public sealed class BackupTests(TheBrowser browser)
         var entry = new Entry { Id = Guid.NewGuid(), Day = new DateOnly(2026, 5, 2), Note = "kept in the backup", Facts = new PlantEvent(PlantEventKind.Other) };
         site.Journal.Write([EntryChange.New(entry)]);
         await w.GoAsync("/settings/backup");
-        await w.SeesAsync("Last change: Noted");
+        await Expect(w.Page.GetByRole(AriaRole.Contentinfo)).ToContainTextAsync("Last change: Noted");
         var download = await w.Page.RunAndWaitForDownloadAsync(() => w.Page.GetByRole(AriaRole.Link, new() { Name = "Back everything up" }).ClickAsync());
         var bytes = await File.ReadAllBytesAsync(await download.PathAsync(), TestContext.Current.CancellationToken);
         var pots = site.Garden.Pots.Count;
