@@ -16,7 +16,7 @@ public class HelpTests
     [Fact]
     public void The_issue_names_these_verbs_and_all_are_there() =>
         Assert.Equal(
-            ["acid", "batch", "card", "clinic", "compatible", "completion", "crops", "dissolve", "dose", "materials", "mix", "pot", "serve", "shelf", "solution", "spray", "stock", "tanks", "trial", "water", "weather", "year"],
+            ["acid", "backup", "batch", "card", "clinic", "compatible", "completion", "copy", "crops", "dissolve", "dose", "export", "import", "materials", "mix", "pot", "restore", "serve", "shelf", "solution", "spray", "stock", "tanks", "trial", "water", "weather", "year"],
             Application.Verbs().Select(static v => v.Name).Order(StringComparer.Ordinal));
 
     [Theory]
