@@ -34,7 +34,7 @@ public static class EstimatePicture
         return new(id, Wide, y, $"Trial {Safe.Plain(report.Trial.Name)}", Said(report), marks);
     }
 
-    private static double Intervals(List<Mark> marks, TrialReport report, IReadOnlyList<Comparison> shown, double top)
+    private static double Intervals(List<Mark> marks, TrialReport report, List<Comparison> shown, double top)
     {
         var ratio = report.IsRatio;
         var none = ratio ? 1.0 : 0;

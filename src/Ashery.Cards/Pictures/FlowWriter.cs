@@ -57,7 +57,7 @@ internal sealed class FlowWriter(Garden garden)
             .OrderByDescending(static p => p.Grams).ThenBy(static p => p.Pot, StringComparer.Ordinal).ToList();
         var boxes = pots.Take(pots.Count > mostPots ? mostPots - 1 : mostPots).Select(p => new FlowBox(
             Key(p.Pot), garden.Pots.FirstOrDefault(o => o.Id == p.Pot)?.Name ?? p.Pot,
-            FormattableString.Invariant($"{Figures.Stock(p.Grams)}, {(p.Days == 1 ? "once" : $"{p.Days} days")}{(p.Pots > 1 ? $", {p.Pots} pots" : "")}"))).ToList();
+            Figures.Stock(p.Grams) + (p.Days == 1 ? ", once" : FormattableString.Invariant($", {p.Days} days")) + (p.Pots > 1 ? FormattableString.Invariant($", {p.Pots} pots") : ""))).ToList();
         var rest = pots.Skip(boxes.Count).ToList();
         var known = boxes.Select(static b => b.Key).Concat(bags.Select(static b => b.Key)).Concat(batches.Select(static b => b.Key)).ToHashSet(StringComparer.Ordinal);
         if (rest.Count > 0)
