@@ -35,7 +35,7 @@ internal static class RecordsBench
         {
             var key = gardens == 1 ? IRecords.Home : string.Create(CultureInfo.InvariantCulture, $"garden-{g:000}");
             var random = new Random(g + 1);
-            var garden = demo with { Name = $"Terrace {g}", Pots = [.. Enumerable.Range(0, pots).Select(p => demo.Pots[p % demo.Pots.Count] with { Id = $"pot-{p}", Name = $"Pot {p}" })] };
+            var garden = demo with { Name = FormattableString.Invariant($"Terrace {g}"), Pots = [.. Enumerable.Range(0, pots).Select(p => demo.Pots[p % demo.Pots.Count] with { Id = FormattableString.Invariant($"pot-{p}"), Name = FormattableString.Invariant($"Pot {p}") })] };
             if (!records.Garden(key).HasGarden)
             {
                 records.Garden(key).Save(garden, 0, "made up");
@@ -89,8 +89,8 @@ internal static class RecordsBench
         IJournal Journal() => records.Journal(gardens[random.Next(gardens.Length)]);
         Time("Today: answers to tasks of 14 days round", () => Journal().Query(new JournalQuery { TasksOf = (Today.AddDays(-14), Today.AddDays(14)), AtMost = 2000 }).Count);
         Time("Today: by day and kinds, 60 days", () => Journal().Query(new JournalQuery { Kinds = [EntryKind.FeedGiven, EntryKind.TaskSkipped, EntryKind.TaskMoved, EntryKind.WeatherNoted, EntryKind.PlantEvent], From = Today.AddDays(-60), AtMost = 20_000 }).Count);
-        Time("a pot's timeline, 50 newest", () => Journal().Query(new JournalQuery { Pots = [$"pot-{random.Next(200)}"], AtMost = 50 }).Count);
-        Time("a pot's readings, all", () => Journal().Query(new JournalQuery { Pots = [$"pot-{random.Next(200)}"], Kinds = [EntryKind.Measured], AtMost = 1000 }).Count);
+        Time("a pot's timeline, 50 newest", () => Journal().Query(new JournalQuery { Pots = [FormattableString.Invariant($"pot-{random.Next(200)}")], AtMost = 50 }).Count);
+        Time("a pot's readings, all", () => Journal().Query(new JournalQuery { Pots = [FormattableString.Invariant($"pot-{random.Next(200)}")], Kinds = [EntryKind.Measured], AtMost = 1000 }).Count);
         Time("one word, 50 newest", () => Journal().Query(new JournalQuery { Words = Words[random.Next(Words.Length)], AtMost = 50 }).Count);
         Time("two words, 50 newest", () => Journal().Query(new JournalQuery { Words = "spider mi", AtMost = 50 }).Count);
         Time("a word that is nowhere", () => Journal().Query(new JournalQuery { Words = "kumquat", AtMost = 50 }).Count);
@@ -121,10 +121,10 @@ internal static class RecordsBench
     private static Entry Made(Random random, Garden garden, int pots)
     {
         var day = Today.AddDays(-random.Next(365 * YearsBack));
-        var pot = $"pot-{random.Next(pots)}";
+        var pot = FormattableString.Invariant($"pot-{random.Next(pots)}");
         var note = string.Join(' ', Enumerable.Range(0, random.Next(2, 9)).Select(_ => Words[random.Next(Words.Length)]));
         var feed = garden.Feeds[random.Next(garden.Feeds.Count)].Id;
-        var several = Enumerable.Range(0, 1 + random.Next(5)).Select(_ => $"pot-{random.Next(pots)}").Append(pot).Distinct().ToList();
+        var several = Enumerable.Range(0, 1 + random.Next(5)).Select(_ => FormattableString.Invariant($"pot-{random.Next(pots)}")).Append(pot).Distinct().ToList();
         var (about, facts) = random.Next(10) switch
         {
             < 5 => (several, (EntryFacts)new FeedGiven(feed, [.. several.Select(p => new PotAmount(p, 1 + random.Next(90) / 10.0, 0.5))], new TaskId(day, feed))),

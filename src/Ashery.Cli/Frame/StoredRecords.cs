@@ -73,7 +73,7 @@ internal static class StoredRecords
         ? null
         : new("garden", "There is no stored garden yet.", "Start ./run once and enter it there, or name its folder with ASHERY_HOME.");
 
-    private static TimeProvider Clock(Terminal terminal) => new At(terminal.Now());
+    private static At Clock(Terminal terminal) => new At(terminal.Now());
 
     private sealed class At(DateTimeOffset now) : TimeProvider
     {

@@ -171,7 +171,7 @@ public static class TrialFile
         };
     }
 
-    private static IReadOnlyList<T> Limited<TDto, T>(IReadOnlyList<TDto>? items, string path, FieldReader fields, Func<TDto, string, T> read)
+    private static List<T> Limited<TDto, T>(IReadOnlyList<TDto>? items, string path, FieldReader fields, Func<TDto, string, T> read)
         where T : class
     {
         if (items?.Count > Trial.MostPots)

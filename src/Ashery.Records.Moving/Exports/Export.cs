@@ -3,6 +3,7 @@ using System.Text;
 using Ashery.Exchange.Gardens;
 using Ashery.Problems;
 using Ashery.Records.Photos;
+using Ashery.Records.Stores;
 
 namespace Ashery.Records.Moving.Exports;
 
@@ -53,7 +54,7 @@ public static class Export
         }
     });
 
-    private static void Write(IRecords records, PhotoFiles photos, string folder)
+    private static void Write(DbRecords records, PhotoFiles photos, string folder)
     {
         foreach (var garden in records.Gardens())
         {

@@ -32,7 +32,7 @@ public sealed class DiskTests : IDisposable
         Assert.Contains("room", trouble.Problem.WayOut, StringComparison.Ordinal);
         var journal = full.Journal(IRecords.Home);
         var count = journal.Count(new JournalQuery());
-        var many = Enumerable.Range(0, 300).Select(static n => EntryChange.New(RandomEntries.Note($"{n} " + new string('x', 500)))).ToList();
+        var many = Enumerable.Range(0, 300).Select(static n => EntryChange.New(RandomEntries.Note(FormattableString.Invariant($"{n} ") + new string('x', 500)))).ToList();
         Assert.Throws<StorageTrouble>(() => journal.Write(many));
         Assert.Equal(count, journal.Count(new JournalQuery()));
 
@@ -103,8 +103,8 @@ public sealed class DiskTests : IDisposable
 
     private void Set(bool writable)
     {
-        File.SetUnixFileMode(FilePath, UnixFileMode.UserRead | (writable ? UnixFileMode.UserWrite : 0));
-        File.SetUnixFileMode(folder, UnixFileMode.UserRead | UnixFileMode.UserExecute | (writable ? UnixFileMode.UserWrite : 0));
+        File.SetUnixFileMode(FilePath, UnixFileMode.UserRead | (writable ? UnixFileMode.UserWrite : UnixFileMode.None));
+        File.SetUnixFileMode(folder, UnixFileMode.UserRead | UnixFileMode.UserExecute | (writable ? UnixFileMode.UserWrite : UnixFileMode.None));
     }
 
     // Root may write anywhere, so as root the right to do that is given away first (capabilities(7): CAP_DAC_OVERRIDE).

@@ -22,8 +22,8 @@ public sealed class KillTests
         var seed = Environment.TickCount;
         var answers = new int[lanes];
         Parallel.For(0, lanes, lane => answers[lane] = Lane(Kills / lanes, seed + lane));
-        Assert.True(answers.Sum() > Kills, $"{answers.Sum()} answers in {Kills} kills: too few to say anything.");
-        TestContext.Current.TestOutputHelper?.WriteLine($"{Kills} kills, {answers.Sum()} answers, none lost");
+        Assert.True(answers.Sum() > Kills, FormattableString.Invariant($"{answers.Sum()} answers in {Kills} kills: too few to say anything."));
+        TestContext.Current.TestOutputHelper?.WriteLine(FormattableString.Invariant($"{Kills} kills, {answers.Sum()} answers, none lost"));
     }
 
     private static int Lane(int kills, int seed)
@@ -62,7 +62,7 @@ public sealed class KillTests
                     }
                 }
 
-                Check(path, version, entries, $"seed {seed}, kill {kill}");
+                Check(path, version, entries, FormattableString.Invariant($"seed {seed}, kill {kill}"));
             }
 
             return answers;
@@ -121,12 +121,12 @@ public sealed class KillTests
         Assert.True(opened.Ok, $"{when}: {string.Join(' ', opened.Problems)}");
         var (store, journal) = (opened.Value.Garden(IRecords.Home), opened.Value.Journal(IRecords.Home));
         var newest = store.Load();
-        Assert.True((newest?.Version ?? 0) >= version, $"{when}: answered for state {version}, found {newest?.Version}");
+        Assert.True((newest?.Version ?? 0) >= version, FormattableString.Invariant($"{when}: answered for state {version}, found {newest?.Version}"));
         Assert.True(newest is null || newest.Garden.Name == FormattableString.Invariant($"garden {newest.Version}"), when);
         foreach (var (id, revision) in entries)
         {
             var found = journal.Find(Guid.Parse(id));
-            Assert.True(found?.Revision >= revision, $"{when}: answered for revision {revision} of {id}, found {found?.Revision}");
+            Assert.True(found?.Revision >= revision, FormattableString.Invariant($"{when}: answered for revision {revision} of {id}, found {found?.Revision}"));
         }
 
         using var connection = new SqliteConnection($"Data Source={path};Pooling=false");

@@ -119,7 +119,7 @@ public sealed class JournalTests
         {
             for (var n = 0; n < 5; n++)
             {
-                Assert.IsType<JournalOutcome.Written>(temp.Journal().Write([EntryChange.New(RandomEntries.Note($"{i} {n}"))]));
+                Assert.IsType<JournalOutcome.Written>(temp.Journal().Write([EntryChange.New(RandomEntries.Note(FormattableString.Invariant($"{i} {n}")))]));
             }
         });
         Assert.Equal(Enumerable.Range(1, 40).Select(static n => (long)n), temp.Journal().Latest(100).Select(static e => e.Sequence).Order());

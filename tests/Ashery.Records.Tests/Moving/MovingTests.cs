@@ -113,7 +113,7 @@ public sealed class MovingTests : IDisposable
     }
 
     [Fact]
-    public void A_backup_made_under_writing_is_of_one_moment()
+    public async Task A_backup_made_under_writing_is_of_one_moment()
     {
         using var temp = Filled(Scratch.Sqlite);
         using var stop = new CancellationTokenSource();
@@ -122,7 +122,7 @@ public sealed class MovingTests : IDisposable
             // Two entries a write: of one moment are both or none.
             for (var n = 0; !stop.IsCancellationRequested; n++)
             {
-                temp.Journal().Write([EntryChange.New(RandomEntries.Note($"pair{n} a")), EntryChange.New(RandomEntries.Note($"pair{n} b"))]);
+                temp.Journal().Write([EntryChange.New(RandomEntries.Note(FormattableString.Invariant($"pair{n} a"))), EntryChange.New(RandomEntries.Note(FormattableString.Invariant($"pair{n} b")))]);
             }
         });
         for (var i = 0; i < 3; i++)
@@ -133,8 +133,8 @@ public sealed class MovingTests : IDisposable
             Assert.Equal(0, fresh.Journal().Query(new JournalQuery { Words = "pair", AtMost = 100_000 }).Count % 2);
         }
 
-        stop.Cancel();
-        writing.Wait();
+        await stop.CancelAsync();
+        await writing;
     }
 
     [Fact]

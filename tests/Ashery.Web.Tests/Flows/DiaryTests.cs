@@ -180,7 +180,7 @@ public sealed class DiaryTests(TheBrowser browser)
         Assert.Contains("2 entries.", await Found("q=aph"), StringComparison.Ordinal);
         Assert.Contains("1 entry.", await Found("q=aph+leav"), StringComparison.Ordinal);
         Assert.Contains("1 entry.", await Found($"q=aph&pot={two}"), StringComparison.Ordinal);
-        Assert.Contains("1 entry.", await Found($"q=aph&from={Today.AddDays(-5):yyyy-MM-dd}"), StringComparison.Ordinal);
+        Assert.Contains("1 entry.", await Found(FormattableString.Invariant($"q=aph&from={Today.AddDays(-5):yyyy-MM-dd}")), StringComparison.Ordinal);
         Assert.Contains("Nothing.", await Found("q=aph&kind=Readings"), StringComparison.Ordinal);
         Assert.Contains("In the garden", await Found("q=hib"), StringComparison.Ordinal);
         Assert.Contains("&lt;script&gt;", await site.Http.GetStringAsync("/search?q=%3Cscript%3E").ContinueWith(static t => t.Result.Replace("&quot;", "\"", StringComparison.Ordinal), TaskScheduler.Default), StringComparison.Ordinal);

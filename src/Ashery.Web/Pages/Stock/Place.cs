@@ -28,7 +28,7 @@ internal sealed record Place(string? Line, Guid? Bag, Guid? Batch)
         foreach (var line in ledger.Lines)
         {
             var left = line.Left is { } g ? amounts.Mass(g) : "as much as wanted";
-            yield return (new Place(line.Id, null, null).ToString(), $"{line.Name} ({left}{(line.Bags.Count(static b => b.Bought is not null) > 0 ? ", all its bags" : "")})");
+            yield return (new Place(line.Id, null, null).ToString(), $"{line.Name} ({left}{(line.Bags.Any(static b => b.Bought is not null) ? ", all its bags" : "")})");
             foreach (var bag in line.Bags.Where(static b => b.Bought is not null))
             {
                 yield return (new Place(line.Id, bag.Bought, null).ToString(), $"{line.Name}, {BagName(bag)} ({amounts.Mass(bag.Left)})");
