@@ -13,7 +13,7 @@ public class ProjectTests
         ["Ashery.Records.Sqlite"] = (["Ashery.Records"], ["Microsoft.EntityFrameworkCore.Sqlite", "Microsoft.EntityFrameworkCore.Design"]),
         ["Ashery.Records.Postgres"] = (["Ashery.Records"], ["Npgsql.EntityFrameworkCore.PostgreSQL", "Microsoft.EntityFrameworkCore.Design"]),
         ["Ashery.Records.Moving"] = (["Ashery.Records.Sqlite", "Ashery.Records.Postgres"], []),
-        ["Ashery.Cards"] = (["Ashery"], ["PDFsharp"]),
+        ["Ashery.Cards"] = (["Ashery"], ["PDFsharp", "QRCoder"]),
         ["Ashery.Photos"] = (["Ashery"], ["SkiaSharp", "SkiaSharp.NativeAssets.Linux.NoDependencies", "MetadataExtractor"]),
         ["Ashery.Cli"] = (["Ashery", "Ashery.Exchange", "Ashery.Records.Moving", "Ashery.Cards"], ["System.CommandLine"]),
         ["Ashery.Web"] = (["Ashery", "Ashery.Exchange", "Ashery.Records.Moving", "Ashery.Cards", "Ashery.Photos"], []),
