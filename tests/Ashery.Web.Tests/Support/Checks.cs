@@ -36,7 +36,7 @@ internal static class Checks
     {
         var small = await page.EvaluateAsync<string[]>(
             """
-            () => [...document.querySelectorAll('button, select, summary, textarea, .button, nav a, .tiles a, input:not([type=hidden]):not([type=checkbox]), label.tick')]
+            () => [...document.querySelectorAll('button, select, summary, textarea, .button, nav a, .tiles a, input:not([type=hidden]):not([type=checkbox]):not([type=radio]), label.tick')]
               .filter(e => e.checkVisibility({ visibilityProperty: true }))
               .map(e => [e, e.getBoundingClientRect()])
               .filter(([e, b]) => b.width > 0 && (b.height < 43.9 || b.width < 43.9))
